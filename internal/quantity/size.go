@@ -68,7 +68,7 @@ func separator(s string, i int) int {
 		n = 1
 	case strings.HasPrefix(s[i:], "×"):
 		n = len("×")
-	case strings.HasPrefix(s[i:], "by ") && i > 0 && s[i-1] == ' ':
+	case len(s) > i+3 && i > 0 && s[i-1] == ' ' && strings.EqualFold(s[i:i+3], "by "):
 		n = len("by ")
 	default:
 		return 0

@@ -1,76 +1,108 @@
 package quantity
 
-import "strings"
-
-// examples are likely values, for messages. A unit that is not listed takes
-// the example of its counterpart or of its kind.
-var examples = map[string]float64{
-	"in": 4, "ft": 10, "yd": 20, "mi": 5, "mil": 10, "ft2": 100, "yd2": 100, "yd3": 9, "ft3": 27, "gal": 12,
-	"fl oz": 20, "lb": 94, "ton": 20, "oz": 8, "lb/yd3": 564, "lb/ft3": 145, "bags/yd3": 6, "gal/yd3": 34, "fl oz/yd3": 60,
-	"gal/bag": 5, "psi": 4000, "psf": 600, "ksi": 60, "lbf": 500, "kip": 20, "F": 70, "dF": 20, "F/h": 5,
-	"F/in": 3, "mph": 10, "ft/h": 5, "h": 2, "min": 90, "d": 7, "s": 30, "rpm": 10, "": 0.45, "%": 6, "ppm": 500, "ug/m3": 50,
-	"lb/ft2/h": 0.2, "R": 10, "in2/ft": 0.2, "ft2/gal": 200, "gal/100 ft2": 0.5, "yd3/h": 40, "gal/min": 10,
-	"ft2/h": 500, "perm": 0.1, "perm in": 3, "lb/1000 ft2/24 h": 3, "millionths": 500, "millionths/F": 5.5, "lb/ft2": 50, "lbm/ft": 1,
-	"lb/ft": 500, "ft·lb": 50, "pci": 100, "fl oz/cwt": 4, "Btu/lb": 150, "Btu": 500, "kW": 5, "Btu/h/ft2": 300,
-	"Btu/h/ft2/F": 1, "Btu/h/ft/F": 1, "Btu/lb/F": 0.2, "F·h": 1000, "F·d": 50, "in/ft": 0.25, "deg": 45, "m2/kg": 380,
-	"coulomb": 1000, "kohm·cm": 20, "mpg": 5, "1": 3, "rev": 300, "truck": 3, "$": 150, "$/yd3": 150, "$/ft2": 6, "$/ft": 5,
-	"$/lb": 2, "$/h": 60,
-}
-
-// example is a likely value in unit u.
-func example(u *unit) float64 {
-	if v, ok := examples[u.symbol]; ok {
-		return v
-	}
-	for _, s := range append([]string{u.us}, table().kinds[u.kind]...) {
-		if v, ok := examples[s]; ok && (s != "" || u.kind == Ratio) {
-			return about(convert(v, resolve(s), u))
-		}
-	}
-	return 1
-}
+import (
+	"math/bits"
+	"strings"
+	"sync"
+)
 
 // unknownUnit is the error for the unit s of a text, with the nearest known
 // spelling where there is one near.
 func unknownUnit(text, s string) *Error {
 	e := &Error{Text: text, Problem: `has the unknown unit "` + clip(s) + `"`, Kind: UnknownUnit}
-	if head, _, ok := strings.Cut(s, " "); ok && resolve(head) != nil {
+	if text == s {
+		e.Problem = "is no known unit"
+	}
+	head, _, more := strings.Cut(s, " ")
+	switch {
+	case more && resolve(head) != nil:
 		e.Problem = `has more than a unit after the number, "` + clip(s) + `"`
 		e.Want = `write only "` + head + `"`
-	} else if n := nearest(s); n != "" {
-		e.Want = `did you mean "` + n + `"?`
-	} else {
-		e.Want = "write a unit such as in, ft, yd3, lb, psi, F or their metric counterparts"
+	case wanting(s) != "":
+		e.Want = `write for example "` + wanting(s) + `"`
+	default:
+		if e.Want = nearest(s); e.Want != "" {
+			e.Want = "did you mean " + e.Want + "?"
+		} else {
+			e.Want = "write a unit such as in, ft, yd3, lb, psi, F or their metric counterparts"
+		}
 	}
 	return e
 }
 
-// nearest is the known spelling that differs least from s, "" where none is
-// near.
-func nearest(s string) string {
-	if len(s) > 20 || len(s) == 0 {
+// wanting gives a unit that begins with s, where s is a word of units that is
+// no unit alone: "bags/yd3" for "sacks".
+func wanting(s string) string {
+	t := table()
+	a := t.atoms[s]
+	if a == "" || t.keys[a] != nil {
 		return ""
 	}
-	best, limit := "", 1+min(len(s)/4, 2)
-	try := func(c string) {
-		if d := distance(s, c, limit); d < limit || d == limit && best == "" {
-			best, limit = c, d
+	for _, u := range t.units {
+		if strings.HasPrefix(u.symbol, a) {
+			return u.symbol
 		}
 	}
+	return ""
+}
+
+// candidate is a spelling that can be suggested, with the letters in it.
+type candidate struct {
+	text    string
+	letters uint32
+}
+
+var candidates = sync.OnceValue(func() []candidate {
+	var list []candidate
 	t := table()
 	for _, u := range t.units {
 		if u.symbol != "" && u.symbol != "1" {
-			try(u.symbol)
+			list = append(list, candidate{u.symbol, letters(u.symbol)})
 		}
 	}
 	for _, a := range atoms {
-		if t.keys[a[0]] != nil {
-			for c := range strings.FieldsSeq(a[1]) {
-				try(c)
+		for c := range strings.FieldsSeq(a[1]) {
+			if t.keys[a[0]] != nil && t.exact[c] == nil {
+				list = append(list, candidate{c, letters(c)})
 			}
 		}
 	}
-	return best
+	return list
+})
+
+// letters is the set of bytes in s, folded into 32.
+func letters(s string) (set uint32) {
+	for i := range len(s) {
+		set |= 1 << (s[i] & 31)
+	}
+	return set
+}
+
+// nearest quotes the known spelling that differs least from s, or those that
+// differ in capitals only; "" where none is near.
+func nearest(s string) string {
+	if len(s) > 20 || len(s) < 2 {
+		return ""
+	}
+	best, folded, limit, set := "", "", 1+min(len(s)/4, 2), letters(s)
+	for _, c := range candidates() {
+		if bits.OnesCount32(c.letters^set) > 2*limit {
+			continue
+		}
+		if strings.EqualFold(c.text, s) {
+			if folded != "" {
+				folded += " or "
+			}
+			folded += `"` + c.text + `"`
+		}
+		if d := distance(s, c.text, limit); d < limit || d == limit && best == "" {
+			best, limit = c.text, d
+		}
+	}
+	if folded != "" || best == "" {
+		return folded
+	}
+	return `"` + best + `"`
 }
 
 // distance counts the bytes to insert, drop or replace between a and b; a

@@ -11,7 +11,8 @@ const (
 	grav = 9.80665
 	lbf  = lb * grav
 	psi  = lbf / in2
-	inHg = 3386.38815789 // mercury of 13.5951 g/cm3 at standard gravity
+	inHg = 13595.1 * grav * inch                // mercury of 13.5951 g/cm3
+	perm = lb / 7000 / hour / ft2 / inHg * 1e12 // grain per hour, ft2 and inHg
 )
 
 // massUnits are the units of mass, force and what is made of them. Bases:
@@ -99,9 +100,8 @@ var massUnits = []unit{
 	{"g/m2/h", Evaporation, 1e-3 / hour, "lb/ft2/h", "g/m2/h", "", "", 0},
 	{"lb/1000 ft2/24 h", VaporEmission, lb / ft2 / 1000 / day, "lb/1000 ft2/24 h", "g/(m2 d)", "", "lb/1000 ft2/d", 0},
 	{"g/(m2 d)", VaporEmission, 1e-3 / day, "lb/1000 ft2/24 h", "g/(m2 d)", "g/(m²·d)", "g/m2/24 h", 0},
-	// The perm is the one at 0 °C.
-	{"perm", Permeance, 57.2135, "perm", "ng/(Pa s m2)", "", "US perm|US perms", 0},
+	{"perm", Permeance, perm, "perm", "ng/(Pa s m2)", "", "US perm|US perms", 0},
 	{"ng/(Pa s m2)", Permeance, 1, "perm", "ng/(Pa s m2)", "ng/(Pa·s·m²)", "", 0},
-	{"perm in", Permeability, 57.2135 * inch, "perm in", "ng/(Pa s m)", "perm·in", "", 0},
+	{"perm in", Permeability, perm * inch, "perm in", "ng/(Pa s m)", "perm·in", "", 0},
 	{"ng/(Pa s m)", Permeability, 1, "perm in", "ng/(Pa s m)", "ng/(Pa·s·m)", "", 0},
 }
