@@ -15,6 +15,9 @@ func Parse(text string) (Quantity, error) {
 	if s == "" {
 		return Quantity{}, notNumber(text, "is empty", wantPlain)
 	}
+	if len(s) > longest {
+		return Quantity{}, notNumber(text, "is too long for a quantity", wantPlain)
+	}
 	if q, ok, err := prefixed(text, s); ok {
 		return q, err
 	}
@@ -37,6 +40,9 @@ func Parse(text string) (Quantity, error) {
 	}
 	return Quantity{}, unknownUnit(text, rest)
 }
+
+// longest is the length in bytes up to which a text is read.
+const longest = 256
 
 // ParseAs reads text as Parse does and converts it to unit. A number alone is
 // accepted only where unit is "" or a unit of count; a percentage is accepted

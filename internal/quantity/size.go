@@ -13,7 +13,10 @@ import (
 // WrongKind for a unit that is no length, NotANumber where there are not two
 // or three numbers or one is not above 0, UnknownUnit as from Parse.
 func Size(text string) ([]Quantity, error) {
-	parts := split(plain(text))
+	var parts []string
+	if s := plain(text); len(s) <= longest {
+		parts = split(s)
+	}
 	if len(parts) < 2 || len(parts) > 3 {
 		return nil, notNumber(text, "is not a size of two or three lengths", "write for example 10 ft x 12 ft")
 	}

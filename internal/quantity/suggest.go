@@ -84,12 +84,14 @@ func nearest(s string) string {
 	if len(s) > 20 || len(s) < 2 {
 		return ""
 	}
+	var last *unit
 	best, folded, limit, set := "", "", 1+min(len(s)/4, 2), letters(s)
 	for _, c := range candidates() {
 		if bits.OnesCount32(c.letters^set) > 2*limit {
 			continue
 		}
-		if strings.EqualFold(c.text, s) {
+		if u := resolve(c.text); strings.EqualFold(c.text, s) && u != last {
+			last = u
 			if folded != "" {
 				folded += " or "
 			}
