@@ -130,7 +130,7 @@ func prefixed(text, s string) (q Quantity, ok bool, err error) {
 	if problem != "" {
 		return q, true, notNumber(text, problem, wantPlain)
 	}
-	if neg {
+	if neg && v != 0 {
 		v = -v
 	}
 	rest := strings.TrimSpace(body[n:])

@@ -41,6 +41,9 @@ func (q Quantity) In(unit string) (Quantity, error) {
 		return Quantity{}, &Error{Text: number(q.Value), Problem: "is no finite number in " + to.symbol,
 			Want: "write a number such as 28 or 3.25", Kind: NotANumber}
 	}
+	if v == 0 {
+		v = 0 // no "-0"
+	}
 	return Quantity{v, to.symbol}, nil
 }
 

@@ -3,6 +3,7 @@ package quantity
 // spell takes the spelling of a unit apart. ok is false where s holds
 // anything but the words, strokes and exponents of a unit.
 func (t *tables) spell(s string) (k key, ok bool) {
+	brackets := 0
 	for i := 0; i < len(s); {
 		r, n := runeAt(s, i)
 		switch {
@@ -12,7 +13,16 @@ func (t *tables) spell(s string) (k key, ok bool) {
 			if !t.word(&k, w, s[i+n:]) {
 				return k, false
 			}
-		case r == ' ' || r == '.' || r == '·' || r == '⋅' || r == '*' || r == '-' || r == '(' || r == ')':
+		case r == ' ' || r == '.' || r == '·' || r == '⋅' || r == '*' || r == '-':
+			if r != ' ' && r != '.' && i+n == len(s) {
+				return k, false
+			}
+		case r == '(':
+			brackets++
+		case r == ')':
+			if brackets--; brackets < 0 {
+				return k, false
+			}
 		case r == '/' || r == '⁄':
 			if !k.stroke() {
 				return k, false
@@ -59,7 +69,7 @@ func (t *tables) spell(s string) (k key, ok bool) {
 		}
 		i += n
 	}
-	return k, k.nnum > 0 && !k.open && k.exp == 0
+	return k, k.nnum > 0 && !k.open && brackets == 0
 }
 
 // word reads one word of a unit; rest is what follows it.

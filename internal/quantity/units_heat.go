@@ -58,7 +58,7 @@ var heatUnits = []unit{
 // plainUnits are ratios, strains, counts, money and the electrical units.
 var plainUnits = []unit{
 	{"", Ratio, 1, "", "", "", "", 0},
-	{"%", Ratio, 0.01, "", "", "", "per cent|% by mass|% by weight|% by volume", 0},
+	{"%", Ratio, 0.01, "", "", "", "per cent|% RH|% relative humidity|% by mass|% by weight|% by volume", 0},
 	{"ppm", Concentration, 1, "", "", "", "parts per million", 0},
 	{"ppb", Concentration, 1e-3, "", "", "", "parts per billion", 0},
 	{"millionths", Strain, 1e-6, "", "", "", "um/m|uin/in|x10-6|×10⁻⁶", 0},

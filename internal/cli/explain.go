@@ -1,0 +1,136 @@
+package cli
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/agnivade/levenshtein"
+	"github.com/spf13/cobra"
+
+	"hearsay/internal/report"
+)
+
+// nearest gives the name most like the one asked for.
+func nearest(name string, names []string) string {
+	best, near := len(name)+100, ""
+	for _, n := range names {
+		d := levenshtein.ComputeDistance(name, n)
+		if strings.Contains(n, name) {
+			d = 0
+		}
+		if d < best {
+			best, near = d, n
+		}
+	}
+	return near
+}
+
+func (a *app) rulesCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:     "rules [PRACTICE]",
+		Short:   "List the practices, or explain one in full",
+		Example: "  hearsay rules\n  hearsay rules water/over-limit",
+		Args:    cobra.MaximumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			book, err := a.book()
+			if err != nil {
+				return err
+			}
+			system, err := a.system()
+			if err != nil {
+				return err
+			}
+			if len(args) == 1 {
+				p, ok := book.Practice(args[0])
+				if !ok {
+					var ids []string
+					for _, p := range book.Practices() {
+						ids = append(ids, p.ID)
+					}
+					return badInput{fmt.Errorf("no practice is called %q: did you mean %s? (`hearsay rules` lists them)", args[0], nearest(args[0], ids))}
+				}
+				return a.show(report.NewPractice(book, p, system))
+			}
+			list := report.Practices{}
+			for _, p := range book.Practices() {
+				list = append(list, report.NewPractice(book, p, system))
+			}
+			return a.show(list)
+		},
+	}
+}
+
+func (a *app) sourcesCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:     "sources [WORK]",
+		Short:   "List the works cited, or show what rests on one",
+		Example: "  hearsay sources\n  hearsay sources aci-318",
+		Args:    cobra.MaximumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			book, err := a.book()
+			if err != nil {
+				return err
+			}
+			if len(args) == 1 {
+				w, ok := book.Limits.Work(args[0])
+				if !ok {
+					var ids []string
+					for _, w := range book.Limits.Works() {
+						ids = append(ids, w.ID)
+					}
+					return badInput{fmt.Errorf("no work is called %q: did you mean %s? (`hearsay sources` lists them)", args[0], nearest(args[0], ids))}
+				}
+				return a.show(report.NewWork(book, w))
+			}
+			list := report.Works{}
+			for _, w := range book.Limits.Works() {
+				list = append(list, report.NewWork(book, w))
+			}
+			return a.show(list)
+		},
+	}
+}
+
+func (a *app) factsCommand() *cobra.Command {
+	return &cobra.Command{
+		Use:     "facts [FACT]",
+		Short:   "List the facts a job can state, or explain one in full",
+		Example: "  hearsay facts\n  hearsay facts order.slump",
+		Args:    cobra.MaximumNArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			book, err := a.book()
+			if err != nil {
+				return err
+			}
+			system, err := a.system()
+			if err != nil {
+				return err
+			}
+			if len(args) == 1 {
+				f, ok := book.Facts.Fact(args[0])
+				if !ok {
+					return badInput{fmt.Errorf("no fact is called %q: did you mean %s? (`hearsay facts` lists them)", args[0], book.Facts.Nearest(args[0]))}
+				}
+				return a.show(report.NewFact(book, f, system))
+			}
+			list := report.Facts{}
+			for _, f := range book.Facts.Facts() {
+				list = append(list, report.NewFact(book, f, system))
+			}
+			return a.show(list)
+		},
+	}
+}
+
+// shown is what can be printed both for a person and as JSON.
+type shown interface {
+	Text(w report.Writer, look report.Look)
+}
+
+func (a *app) show(v shown) error {
+	if a.json {
+		return a.printJSON(v)
+	}
+	v.Text(a.out, a.look())
+	return nil
+}

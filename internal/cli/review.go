@@ -1,0 +1,167 @@
+package cli
+
+import (
+	"bufio"
+	"bytes"
+	"context"
+	"encoding/json"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"hearsay/internal/job"
+	"hearsay/internal/report"
+	"hearsay/internal/rulebook"
+)
+
+type reviewOptions struct {
+	all     bool
+	working bool
+	lines   bool
+}
+
+func (a *app) reviewCommand() *cobra.Command {
+	var o reviewOptions
+	c := &cobra.Command{
+		Use:   "review JOB.yaml",
+		Short: "Say what is wrong with a job, why, and what the right numbers are",
+		Long: `Review reads a job (a YAML or JSON file, or - for standard input) and judges it
+with every practice. First comes what is wrong, worst first, then the questions
+that would settle most, then a count of the rest.
+
+Exit status: 0 nothing wrong, 1 something wrong, 2 nothing known to be wrong but
+questions are open, 3 the job could not be used.`,
+		Example: `  hearsay review testdata/jobs/shop-floor.yaml
+  hearsay review --all --working job.yaml
+  hearsay review --units si --json - < job.yaml
+  hearsay review --lines jobs.jsonl`,
+		Args: cobra.ExactArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error { return a.review(args[0], o) },
+	}
+	c.Flags().BoolVar(&o.all, "all", false, "show every finding, not only what is wrong")
+	c.Flags().BoolVar(&o.working, "working", false, "show how each number was computed, and its sources")
+	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
+	return c
+}
+
+func (a *app) review(name string, o reviewOptions) error {
+	book, err := a.book()
+	if err != nil {
+		return err
+	}
+	if o.lines {
+		return a.reviewLines(book, name)
+	}
+	text, err := a.read(name)
+	if err != nil {
+		return err
+	}
+	j, _, err := job.Read(book.Facts, name, text)
+	if err != nil {
+		return err
+	}
+	result, err := a.judge(book, j)
+	if err != nil {
+		return err
+	}
+	a.status = status(result)
+	if a.json {
+		return a.printJSON(result)
+	}
+	look := a.look()
+	look.All, look.Working = o.all, o.working
+	result.Text(a.out, look)
+	return nil
+}
+
+// judge reviews one job.
+func (a *app) judge(book *rulebook.Book, j *job.Job) (*report.Review, error) {
+	system, err := a.system()
+	if err != nil {
+		return nil, err
+	}
+	review, err := book.Judge(context.Background(), j)
+	if err != nil {
+		return nil, err
+	}
+	return report.NewReview(book, review, system), nil
+}
+
+func status(r *report.Review) int {
+	switch {
+	case len(r.With(rulebook.Wrong)) > 0:
+		return exitWrong
+	case len(r.With(rulebook.Ask)) > 0:
+		return exitOpen
+	}
+	return exitClean
+}
+
+// reviewLines reviews one job a line. A line that cannot be used gives an object with its error, and the next line goes on.
+func (a *app) reviewLines(book *rulebook.Book, name string) error {
+	in, done, err := a.open(name)
+	if err != nil {
+		return err
+	}
+	defer done()
+	out := bufio.NewWriter(a.out)
+	defer out.Flush()
+	encode := json.NewEncoder(out)
+	lines := bufio.NewScanner(in)
+	lines.Buffer(make([]byte, 1<<20), 1<<24)
+	for n := 1; lines.Scan(); n++ {
+		if len(bytes.TrimSpace(lines.Bytes())) == 0 {
+			continue
+		}
+		result, err := a.reviewLine(book, fmt.Sprintf("%s line %d", name, n), lines.Bytes())
+		if err != nil {
+			a.status = exitBadInput
+			if err := encode.Encode(map[string]string{"error": err.Error()}); err != nil {
+				return err
+			}
+			continue
+		}
+		if err := encode.Encode(result); err != nil {
+			return err
+		}
+	}
+	return lines.Err()
+}
+
+func (a *app) reviewLine(book *rulebook.Book, name string, line []byte) (*report.Review, error) {
+	j, _, err := job.ReadJSON(book.Facts, name, line)
+	if err != nil {
+		return nil, err
+	}
+	return a.judge(book, j)
+}
+
+// read reads a file whole, or standard input for "-".
+func (a *app) read(name string) ([]byte, error) {
+	in, done, err := a.open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer done()
+	return io.ReadAll(in)
+}
+
+func (a *app) open(name string) (io.Reader, func() error, error) {
+	if name == "-" {
+		return a.in, func() error { return nil }, nil
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, nil, badInput{fmt.Errorf("%w: give the path of a job file, or - for standard input", err)}
+	}
+	return f, f.Close, nil
+}
+
+func (a *app) printJSON(v any) error {
+	encode := json.NewEncoder(a.out)
+	encode.SetIndent("", "  ")
+	encode.SetEscapeHTML(false)
+	return encode.Encode(v)
+}

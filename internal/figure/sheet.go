@@ -1,0 +1,266 @@
+package figure
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"slices"
+	"sort"
+
+	"hearsay/internal/limit"
+)
+
+// Facts is where figures find what is known. *job.Job is one.
+type Facts interface {
+	Value(path string) (any, bool)
+}
+
+// Sheet computes figures for one job, each at most once.
+type Sheet struct {
+	set     *Set
+	facts   Facts
+	results map[string]*Result
+	busy    map[string]bool
+}
+
+// Sheet starts the figures of one job. It is not safe for use by several goroutines at once.
+func (s *Set) Sheet(facts Facts) *Sheet {
+	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}}
+}
+
+// Result computes a figure by name. An unknown name gives a result with a Problem.
+func (s *Sheet) Result(name string) *Result { return s.result(name, nil) }
+
+// All computes every figure.
+func (s *Sheet) All() []*Result {
+	all := make([]*Result, 0, len(s.set.order))
+	for _, n := range s.set.order {
+		all = append(all, s.Result(n))
+	}
+	return all
+}
+
+func (s *Sheet) result(name string, override map[string]any) *Result {
+	if override == nil {
+		if r, ok := s.results[name]; ok {
+			return r
+		}
+	}
+	f, ok := s.set.figures[name]
+	if !ok {
+		return &Result{Problem: "there is no figure " + name}
+	}
+	if s.busy[name] {
+		return &Result{Figure: f, Problem: "it needs itself"}
+	}
+	s.busy[name] = true
+	r := s.compute(f, override)
+	delete(s.busy, name)
+	if override == nil {
+		s.results[name] = r
+	}
+	return r
+}
+
+// compute takes the first way whose needs are known, and holds the others that are known against it. Where there is
+// none the result is unknown, and lacks the facts of the way that lacks fewest.
+func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
+	var lacking [][]string
+	var problem string
+	var found *Result
+	for i := range f.Ways {
+		w := &f.Ways[i]
+		missing, why := s.missing(w, override)
+		switch {
+		case why != "":
+			problem = why
+		case len(missing) > 0:
+			lacking = append(lacking, missing)
+		default:
+			r := s.run(f, w, override)
+			if found == nil {
+				found = r
+			} else if !agree(found, r) {
+				return &Result{Figure: f, Cites: f.Cites, Problem: fmt.Sprintf(
+					"the facts contradict each other: they give a %s of %.4g and of %.4g", f.Title, found.Best, r.Best)}
+			}
+		}
+	}
+	if found != nil {
+		return found
+	}
+	r := &Result{Figure: f, Cites: f.Cites}
+	if len(lacking) == 0 {
+		r.Problem = problem
+		return r
+	}
+	sort.SliceStable(lacking, func(i, j int) bool { return len(lacking[i]) < len(lacking[j]) })
+	r.Missing = sorted(lacking...)
+	return r
+}
+
+// agree says whether two ways of computing one figure say the same, to 3 %.
+func agree(a, b *Result) bool {
+	if !a.Known || !b.Known {
+		return true
+	}
+	return math.Abs(a.Best-b.Best) <= 0.03*math.Max(math.Abs(a.Best), math.Abs(b.Best))+1e-9
+}
+
+// missing lists the facts a way lacks; why is set when a figure it needs cannot be computed at all.
+func (s *Sheet) missing(w *Way, override map[string]any) (missing []string, why string) {
+	for _, n := range w.Needs {
+		inner, isFigure := figureName(n)
+		if !isFigure {
+			if _, ok := override[n]; ok {
+				continue
+			}
+			if _, ok := s.facts.Value(n); !ok {
+				missing = append(missing, n)
+			}
+			continue
+		}
+		r := s.result(inner, override)
+		if r.Known || r.Bounded {
+			continue
+		}
+		if r.Problem != "" {
+			return nil, r.Problem
+		}
+		missing = append(missing, r.Missing...)
+	}
+	return missing, ""
+}
+
+// run computes one way. Where facts that sharpen it, or a figure it needs, are unknown, it is computed at both ends of
+// each and the result is the range of what comes out.
+func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
+	ends := []map[string]any{maps.Clone(override)}
+	missing := s.split(&ends, w.Sharpens, override)
+	for _, n := range w.Needs {
+		if inner, ok := figureName(n); ok {
+			missing = append(missing, s.splitFigure(&ends, inner, override)...)
+		}
+	}
+	if len(missing) == 0 {
+		return s.once(f, w, override)
+	}
+	r := &Result{Figure: f, Bounded: true, Missing: sorted(missing)}
+	r.Low, r.High = math.Inf(1), math.Inf(-1)
+	for _, end := range ends {
+		one := s.once(f, w, end)
+		if one.Problem != "" {
+			return &Result{Figure: f, Cites: one.Cites, Missing: r.Missing}
+		}
+		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
+		r.Cites, r.Assumed = mergeCites(r.Cites, one.Cites), mergeText(r.Assumed, one.Assumed)
+	}
+	r.Best = (r.Low + r.High) / 2
+	return r
+}
+
+// splitFigure splits at the unknown facts that a needed figure, or one below it, is sharpened by.
+func (s *Sheet) splitFigure(ends *[]map[string]any, name string, override map[string]any) []string {
+	r := s.result(name, override)
+	if !r.Bounded {
+		return nil
+	}
+	var missing []string
+	for i := range r.Figure.Ways {
+		w := &r.Figure.Ways[i]
+		if lacks, why := s.missing(w, override); len(lacks) > 0 || why != "" {
+			continue
+		}
+		missing = append(missing, s.split(ends, w.Sharpens, override)...)
+		for _, n := range w.Needs {
+			if inner, ok := figureName(n); ok {
+				missing = append(missing, s.splitFigure(ends, inner, override)...)
+			}
+		}
+	}
+	return missing
+}
+
+// split doubles the ends: once with the lowest and once with the highest value of the unknown facts among the bounds.
+func (s *Sheet) split(ends *[]map[string]any, bounds []Bound, override map[string]any) []string {
+	low, high := map[string]any{}, map[string]any{}
+	var missing []string
+	for _, b := range bounds {
+		if _, ok := override[b.Fact]; ok {
+			continue
+		}
+		if _, ok := s.facts.Value(b.Fact); !ok {
+			missing = append(missing, b.Fact)
+			low[b.Fact], high[b.Fact] = b.Lowest, b.Highest
+		}
+	}
+	if len(missing) == 0 {
+		return nil
+	}
+	var both []map[string]any
+	for _, end := range *ends {
+		for _, more := range []map[string]any{low, high} {
+			one := map[string]any{}
+			maps.Copy(one, end)
+			maps.Copy(one, more)
+			both = append(both, one)
+		}
+	}
+	*ends = both
+	return missing
+}
+
+func (s *Sheet) once(f *Figure, w *Way, override map[string]any) *Result {
+	c := &Calc{sheet: s, way: w, override: override}
+	v, err := w.Compute(c)
+	r := &Result{Figure: f, Cites: mergeCites(f.Cites, c.cites), Working: c.working, Assumed: mergeText(c.assumed, nil)}
+	switch {
+	case err != nil:
+		r.Problem = err.Error()
+	case math.IsNaN(v.Best) || math.IsInf(v.Best, 0) || math.IsNaN(v.Low) || math.IsNaN(v.High):
+		r.Problem = fmt.Sprintf("the %s comes to no number from these facts", f.Title)
+	default:
+		r.Known, r.Value = true, v
+	}
+	return r
+}
+
+func figureName(need string) (string, bool) {
+	if len(need) > 7 && need[:7] == "figure." {
+		return need[7:], true
+	}
+	return "", false
+}
+
+func sorted(lists ...[]string) []string {
+	var all []string
+	for _, l := range lists {
+		all = append(all, l...)
+	}
+	sort.Strings(all)
+	return slices.Compact(all)
+}
+
+func mergeCites(lists ...[]limit.Cite) []limit.Cite {
+	var all []limit.Cite
+	for _, l := range lists {
+		for _, c := range l {
+			if !slices.Contains(all, c) {
+				all = append(all, c)
+			}
+		}
+	}
+	return all
+}
+
+func mergeText(lists ...[]string) []string {
+	var all []string
+	for _, l := range lists {
+		for _, t := range l {
+			if !slices.Contains(all, t) {
+				all = append(all, t)
+			}
+		}
+	}
+	return all
+}

@@ -1,0 +1,275 @@
+// Package job owns facts: the dictionary of what a job can state, the reading of jobs, and the check that what they
+// state makes sense.
+package job
+
+import (
+	"fmt"
+	"io/fs"
+	"sort"
+
+	"github.com/agnivade/levenshtein"
+	"github.com/goccy/go-yaml"
+
+	"hearsay/internal/quantity"
+)
+
+// Kinds of facts.
+const (
+	KindQuantity = "quantity" // a number in Unit
+	KindChoice   = "choice"   // one of Choices
+	KindFlag     = "flag"     // yes or no
+	KindList     = "list"     // several numbers in Unit
+	KindSeries   = "series"   // hour by hour, one number per column
+	KindDate     = "date"     // a day, YYYY-MM-DD
+	KindTime     = "time"     // a time of day, kept as hours after midnight
+	KindSize     = "size"     // several lengths in one, written "10 ft x 12 ft"
+)
+
+// Dictionary names every fact a job can state, once.
+type Dictionary struct {
+	Groups []*Group
+	facts  map[string]*Fact
+}
+
+// Group is one heading of the dictionary ("order", "weather").
+type Group struct {
+	Name  string
+	About string
+	Facts []*Fact
+}
+
+// Fact is one entry of the dictionary. Usual and Possible are in Unit.
+type Fact struct {
+	Path     string // group.name, as the rules read it
+	Group    string
+	Key      string // the part after the group
+	Kind     string
+	Unit     string
+	Name     string
+	Ask      string
+	Usual    *Range
+	Possible *Range
+	Choices  []Choice
+	Implies  []Implication
+	Words    []string
+	Gives    []string          // for KindSize: the facts it states, in order
+	Columns  map[string]string // for KindSeries: column to unit
+}
+
+// Choice is one value a fact of KindChoice can have.
+type Choice struct {
+	Value string
+	Name  string
+}
+
+// Range is a closed interval.
+type Range struct{ Low, High float64 }
+
+// Contains says whether v lies in the range, its ends included.
+func (r *Range) Contains(v float64) bool { return r == nil || v >= r.Low && v <= r.High }
+
+// Implication says what follows from a stated value, where it is not stated otherwise.
+type Implication struct {
+	Is     []any
+	Above  *float64
+	Below  *float64
+	Stated bool
+	Then   map[string]any
+}
+
+type factYAML struct {
+	Kind     string            `yaml:"kind"`
+	Unit     string            `yaml:"unit"`
+	Name     string            `yaml:"name"`
+	Ask      string            `yaml:"ask"`
+	Usual    []float64         `yaml:"usual"`
+	Possible []float64         `yaml:"possible"`
+	Choices  yaml.MapSlice     `yaml:"choices"`
+	Implies  []impliesYAML     `yaml:"implies"`
+	Words    []string          `yaml:"words"`
+	Gives    []string          `yaml:"gives"`
+	Columns  map[string]string `yaml:"columns"`
+}
+
+type impliesYAML struct {
+	Is     []any          `yaml:"is"`
+	Above  *float64       `yaml:"above"`
+	Below  *float64       `yaml:"below"`
+	Stated bool           `yaml:"stated"`
+	Then   map[string]any `yaml:"then"`
+}
+
+type groupYAML struct {
+	About string        `yaml:"about"`
+	Facts yaml.MapSlice `yaml:"facts"`
+}
+
+// LoadDictionary reads facts.yaml from the rules folder. It fails on an entry that could not be used: an unknown unit
+// or kind, a range the wrong way round, an implication of a fact that does not exist.
+func LoadDictionary(fsys fs.FS) (*Dictionary, error) {
+	text, err := fs.ReadFile(fsys, "facts.yaml")
+	if err != nil {
+		return nil, fmt.Errorf("the dictionary of facts is missing: %w", err)
+	}
+	d := &Dictionary{facts: map[string]*Fact{}}
+	var groups yaml.MapSlice
+	if err := yaml.Unmarshal(text, &groups); err != nil {
+		return nil, fmt.Errorf("facts.yaml: %w", err)
+	}
+	for _, item := range groups {
+		if err := d.addGroup(fmt.Sprint(item.Key), item.Value); err != nil {
+			return nil, fmt.Errorf("facts.yaml: %w", err)
+		}
+	}
+	return d, d.check()
+}
+
+func (d *Dictionary) addGroup(name string, value any) error {
+	var g groupYAML
+	if err := remarshal(value, &g); err != nil {
+		return fmt.Errorf("group %s: %w", name, err)
+	}
+	group := &Group{Name: name, About: g.About}
+	for _, item := range g.Facts {
+		var y factYAML
+		if err := remarshal(item.Value, &y); err != nil {
+			return fmt.Errorf("fact %s.%v: %w", name, item.Key, err)
+		}
+		f := y.fact(name, fmt.Sprint(item.Key))
+		group.Facts = append(group.Facts, f)
+		d.facts[f.Path] = f
+	}
+	d.Groups = append(d.Groups, group)
+	return nil
+}
+
+func (y factYAML) fact(group, key string) *Fact {
+	f := &Fact{Path: group + "." + key, Group: group, Key: key, Kind: y.Kind, Unit: y.Unit, Name: y.Name, Ask: y.Ask,
+		Usual: pair(y.Usual), Possible: pair(y.Possible), Words: y.Words, Gives: y.Gives, Columns: y.Columns}
+	for _, c := range y.Choices {
+		f.Choices = append(f.Choices, Choice{Value: fmt.Sprint(c.Key), Name: fmt.Sprint(c.Value)})
+	}
+	for _, i := range y.Implies {
+		f.Implies = append(f.Implies, Implication(i))
+	}
+	return f
+}
+
+func pair(v []float64) *Range {
+	if len(v) != 2 {
+		return nil
+	}
+	return &Range{v[0], v[1]}
+}
+
+// remarshal turns a decoded YAML value into a typed one, refusing keys the type does not have.
+func remarshal(value, into any) error {
+	text, err := yaml.Marshal(value)
+	if err != nil {
+		return err
+	}
+	return yaml.UnmarshalWithOptions(text, into, yaml.DisallowUnknownField())
+}
+
+// Fact finds an entry by its path ("order.slump").
+func (d *Dictionary) Fact(path string) (*Fact, bool) {
+	f, ok := d.facts[path]
+	return f, ok
+}
+
+// Facts lists every entry in the order of the file.
+func (d *Dictionary) Facts() []*Fact {
+	var all []*Fact
+	for _, g := range d.Groups {
+		all = append(all, g.Facts...)
+	}
+	return all
+}
+
+// Paths lists every path, sorted.
+func (d *Dictionary) Paths() []string {
+	paths := make([]string, 0, len(d.facts))
+	for p := range d.facts {
+		paths = append(paths, p)
+	}
+	sort.Strings(paths)
+	return paths
+}
+
+// Nearest gives the path that looks most like the one asked for, or "" when none is near.
+func (d *Dictionary) Nearest(path string) string {
+	best, near := len(path)/2+1, ""
+	for _, p := range d.Paths() {
+		f := d.facts[p]
+		n := min(levenshtein.ComputeDistance(path, p), levenshtein.ComputeDistance(path, f.Key)+1)
+		if n < best {
+			best, near = n, p
+		}
+	}
+	return near
+}
+
+// Choice finds the choice with this value or plain name, case and spacing aside.
+func (f *Fact) Choice(text string) (Choice, bool) {
+	want := plain(text)
+	for _, c := range f.Choices {
+		if plain(c.Value) == want || plain(c.Name) == want {
+			return c, true
+		}
+	}
+	return Choice{}, false
+}
+
+func (d *Dictionary) check() error {
+	for _, f := range d.Facts() {
+		if err := d.checkFact(f); err != nil {
+			return fmt.Errorf("facts.yaml: fact %s: %w", f.Path, err)
+		}
+	}
+	return nil
+}
+
+func (d *Dictionary) checkFact(f *Fact) error {
+	if f.Name == "" {
+		return fmt.Errorf("has no name")
+	}
+	switch f.Kind {
+	case KindQuantity, KindList:
+		if _, ok := quantity.KindOf(f.Unit); !ok {
+			return fmt.Errorf("unit %q is not known", f.Unit)
+		}
+	case KindChoice:
+		if len(f.Choices) < 2 {
+			return fmt.Errorf("a choice needs at least two choices")
+		}
+	case KindFlag, KindSeries, KindDate, KindTime:
+	case KindSize:
+		for _, p := range f.Gives {
+			if _, ok := d.facts[p]; !ok {
+				return fmt.Errorf("gives %s, which is not a fact", p)
+			}
+		}
+		return nil
+	default:
+		return fmt.Errorf("kind %q is not one of quantity, choice, flag, list, series, date, time, size", f.Kind)
+	}
+	if f.Ask == "" {
+		return fmt.Errorf("has no question")
+	}
+	return d.checkImplications(f)
+}
+
+func (d *Dictionary) checkImplications(f *Fact) error {
+	for _, i := range f.Implies {
+		for p, v := range i.Then {
+			target, ok := d.facts[p]
+			if !ok {
+				return fmt.Errorf("implies %s, which is not a fact", p)
+			}
+			if _, err := target.read(v); err != nil {
+				return fmt.Errorf("implies %s: %w", p, err)
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,244 @@
+package job
+
+import (
+	"fmt"
+	"slices"
+	"sort"
+	"strings"
+
+	"hearsay/internal/quantity"
+)
+
+// Job is what somebody states about one placement.
+type Job struct {
+	Title    string
+	About    string
+	Stated   []Stated // in the order they were written, what follows from them last
+	Warnings []string
+	index    map[string]int
+}
+
+// Stated is one fact with the value it was given. Value is in the unit of the fact.
+type Stated struct {
+	Fact   *Fact
+	Value  any
+	Text   string // the words it was read from
+	From   string // "" when stated; otherwise the fact it follows from
+	Line   int    // 0 when it was not read from a file
+	Column int
+}
+
+// New gives an empty job.
+func New() *Job { return &Job{index: map[string]int{}} }
+
+// Value gives the value of a fact and whether the job states it.
+func (j *Job) Value(path string) (any, bool) {
+	s, ok := j.Find(path)
+	return s.Value, ok
+}
+
+// Find gives what was stated for a fact.
+func (j *Job) Find(path string) (Stated, bool) {
+	i, ok := j.index[path]
+	if !ok {
+		return Stated{}, false
+	}
+	return j.Stated[i], true
+}
+
+// State adds a fact. It fails when the value cannot be used or when the fact is stated already with another value.
+func (j *Job) State(d *Dictionary, path string, written any) error {
+	return j.state(d, Stated{Text: fmt.Sprint(written)}, path, written)
+}
+
+// StateFrom is State for a value read from words or from a place in a file, which s names.
+func (j *Job) StateFrom(d *Dictionary, s Stated, path string, written any) error {
+	return j.state(d, s, path, written)
+}
+
+func (j *Job) state(d *Dictionary, s Stated, path string, written any) error {
+	f, ok := d.Fact(path)
+	if !ok {
+		return unknownFact(d, path)
+	}
+	if f.Kind == KindSize {
+		return j.stateSize(d, f, s, written)
+	}
+	if old, ok := j.Find(path); ok && old.From == "" {
+		return fmt.Errorf("%s is stated twice: %s and %s; keep one", path, old.Text, s.Text)
+	}
+	value, err := f.read(written)
+	if err != nil {
+		return err
+	}
+	s.Fact, s.Value = f, value
+	j.put(s)
+	if v, ok := value.(float64); ok && f.Usual != nil && !f.Usual.Contains(v) {
+		j.Warnings = append(j.Warnings, fmt.Sprintf("%s %s is unusual (%s to %s is usual); it is taken as written",
+			f.Name, s.Text, f.print(f.Usual.Low), f.print(f.Usual.High)))
+	}
+	return nil
+}
+
+func (j *Job) stateSize(d *Dictionary, f *Fact, s Stated, written any) error {
+	sizes, err := quantity.Size(fmt.Sprint(written))
+	if err != nil {
+		return err
+	}
+	if len(sizes) > len(f.Gives) {
+		return fmt.Errorf("%v has more than %d lengths", written, len(f.Gives))
+	}
+	for i, q := range sizes {
+		if err := j.state(d, s, f.Gives[i], map[string]any{"value": q.Value, "unit": q.Unit}); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (j *Job) put(s Stated) {
+	if i, ok := j.index[s.Fact.Path]; ok {
+		j.Stated[i] = s
+		return
+	}
+	j.index[s.Fact.Path] = len(j.Stated)
+	j.Stated = append(j.Stated, s)
+}
+
+// Drop takes a fact out, with everything that was only implied; call Follow again afterwards.
+func (j *Job) Drop(path string) {
+	kept := j.Stated[:0:0]
+	for _, s := range j.Stated {
+		if s.Fact.Path != path && s.From == "" {
+			kept = append(kept, s)
+		}
+	}
+	j.Stated, j.index = kept, map[string]int{}
+	for i, s := range kept {
+		j.index[s.Fact.Path] = i
+	}
+}
+
+// Replace states a fact anew, whatever was stated before. Call Follow afterwards.
+func (j *Job) Replace(d *Dictionary, path string, written any) error {
+	j.Drop(path)
+	return j.State(d, path, written)
+}
+
+// Clone gives a job that can be changed without changing this one.
+func (j *Job) Clone() *Job {
+	c := *j
+	c.Stated = slices.Clone(j.Stated)
+	c.Warnings = slices.Clone(j.Warnings)
+	c.index = make(map[string]int, len(j.index))
+	for k, v := range j.index {
+		c.index[k] = v
+	}
+	return &c
+}
+
+// Follow adds what follows from the stated facts (the dictionary's `implies`) until nothing new follows. It fails when
+// two statements contradict each other.
+func (j *Job) Follow(d *Dictionary) error {
+	for i := 0; i < len(j.Stated); i++ {
+		s := j.Stated[i]
+		for _, imp := range s.Fact.Implies {
+			if !imp.holds(s.Value) {
+				continue
+			}
+			if err := j.imply(d, s, imp.Then); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func (j *Job) imply(d *Dictionary, s Stated, then map[string]any) error {
+	paths := make([]string, 0, len(then))
+	for p := range then {
+		paths = append(paths, p)
+	}
+	sort.Strings(paths)
+	for _, p := range paths {
+		f, _ := d.Fact(p)
+		value, err := f.read(then[p])
+		if err != nil {
+			return fmt.Errorf("%s: %w", p, err)
+		}
+		if old, ok := j.Find(p); ok {
+			if old.Value != value {
+				return &Contradiction{One: s, Other: old}
+			}
+			continue
+		}
+		j.put(Stated{Fact: f, Value: value, Text: fmt.Sprint(then[p]), From: s.Fact.Path})
+	}
+	return nil
+}
+
+// Contradiction says that two statements cannot both be so.
+type Contradiction struct{ One, Other Stated }
+
+func (c *Contradiction) Error() string {
+	return fmt.Sprintf("%s and %s contradict each other: correct one of them", c.One.say(), c.Other.say())
+}
+
+func (s Stated) say() string {
+	text := fmt.Sprintf("%s (%s: %s)", s.Fact.Name, s.Fact.Path, s.Text)
+	if s.From != "" {
+		text += " which follows from " + s.From
+	}
+	return text
+}
+
+func (i Implication) holds(value any) bool {
+	if i.Stated {
+		return true
+	}
+	if n, ok := value.(float64); ok {
+		if i.Above != nil {
+			return n > *i.Above
+		}
+		if i.Below != nil {
+			return n < *i.Below
+		}
+		return slices.ContainsFunc(i.Is, func(v any) bool { return number(v) == n })
+	}
+	return slices.ContainsFunc(i.Is, func(v any) bool { return strings.EqualFold(fmt.Sprint(v), fmt.Sprint(value)) })
+}
+
+func number(v any) float64 {
+	switch n := v.(type) {
+	case float64:
+		return n
+	case int:
+		return float64(n)
+	case int64:
+		return float64(n)
+	case uint64:
+		return float64(n)
+	}
+	return -1e300
+}
+
+func unknownFact(d *Dictionary, path string) error {
+	if near := d.Nearest(path); near != "" {
+		return fmt.Errorf("no fact is called %q: did you mean %s? (`hearsay facts` lists them)", path, near)
+	}
+	return fmt.Errorf("no fact is called %q (`hearsay facts` lists them)", path)
+}
+
+// Input gives the known facts as the rules read them: {group: {key: value}}.
+func (j *Job) Input() map[string]any {
+	input := map[string]any{}
+	for _, s := range j.Stated {
+		group, ok := input[s.Fact.Group].(map[string]any)
+		if !ok {
+			group = map[string]any{}
+			input[s.Fact.Group] = group
+		}
+		group[s.Fact.Key] = s.Value
+	}
+	return input
+}

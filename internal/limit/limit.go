@@ -1,0 +1,227 @@
+// Package limit owns the numbers that the rules and the figures compare with, each with its source, and the works cited.
+package limit
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"sort"
+	"strings"
+
+	"github.com/goccy/go-yaml"
+)
+
+// What a limit rests on.
+const (
+	Published = "published"       // seen in the work named, or in a page that reports it
+	Practice  = "common practice" // a fact of the trade without one published source
+	Memory    = "memory"          // recalled from the work named, not seen there
+)
+
+// Limit is one number, or one table of numbers, with where it comes from.
+type Limit struct {
+	Topic     string
+	Name      string
+	Value     any    // float64, or a table: map[string]any of the same, keyed by what the condition names
+	Unit      string // "" for a plain ratio
+	What      string // a noun phrase: "largest water-cement ratio"
+	Condition string
+	Cite
+}
+
+// Path is the name the rules read it by, without "data.".
+func (l *Limit) Path() string { return "limit." + l.Topic + "." + l.Name }
+
+// Cite names a work, the place in it, its edition and what the number rests on.
+type Cite struct {
+	Source  string `yaml:"source" json:"source"` // id in sources.yaml
+	Where   string `yaml:"where" json:"where,omitempty"`
+	Edition string `yaml:"edition" json:"edition,omitempty"`
+	Basis   string `yaml:"basis" json:"basis"`
+}
+
+// Work is one entry of sources.yaml.
+type Work struct {
+	ID     string `yaml:"-" json:"id"`
+	Title  string `yaml:"title" json:"title"`
+	By     string `yaml:"by" json:"by"`
+	Number string `yaml:"number" json:"number,omitempty"`
+}
+
+// Book holds every limit and every work.
+type Book struct {
+	limits map[string]*Limit
+	works  map[string]*Work
+}
+
+type limitYAML struct {
+	Value     any    `yaml:"value"`
+	Unit      string `yaml:"unit"`
+	What      string `yaml:"what"`
+	Condition string `yaml:"condition"`
+	Source    string `yaml:"source"`
+	Where     string `yaml:"where"`
+	Edition   string `yaml:"edition"`
+	Basis     string `yaml:"basis"`
+}
+
+// Load reads sources.yaml and every file of limits/. It fails on a limit without source or basis, with an unknown
+// source or basis, or with a value that is not a number or a table of numbers.
+func Load(fsys fs.FS) (*Book, error) {
+	b := &Book{limits: map[string]*Limit{}, works: map[string]*Work{}}
+	if err := b.loadWorks(fsys); err != nil {
+		return nil, err
+	}
+	files, err := fs.Glob(fsys, "limits/*.yaml")
+	if err != nil {
+		return nil, err
+	}
+	for _, f := range files {
+		if err := b.loadTopic(fsys, f); err != nil {
+			return nil, err
+		}
+	}
+	return b, nil
+}
+
+func (b *Book) loadWorks(fsys fs.FS) error {
+	text, err := fs.ReadFile(fsys, "sources.yaml")
+	if err != nil {
+		return fmt.Errorf("the list of works is missing: %w", err)
+	}
+	if err := yaml.UnmarshalWithOptions(text, &b.works, yaml.DisallowUnknownField()); err != nil {
+		return fmt.Errorf("sources.yaml: %w", err)
+	}
+	for id, w := range b.works {
+		w.ID = id
+	}
+	return nil
+}
+
+func (b *Book) loadTopic(fsys fs.FS, file string) error {
+	text, err := fs.ReadFile(fsys, file)
+	if err != nil {
+		return err
+	}
+	var entries map[string]limitYAML
+	if err := yaml.UnmarshalWithOptions(text, &entries, yaml.DisallowUnknownField()); err != nil {
+		return fmt.Errorf("%s: %w", file, err)
+	}
+	topic := strings.TrimSuffix(path.Base(file), ".yaml")
+	for name, y := range entries {
+		l := &Limit{Topic: topic, Name: name, Unit: y.Unit, What: y.What, Condition: y.Condition,
+			Cite: Cite{Source: y.Source, Where: y.Where, Edition: y.Edition, Basis: y.Basis}}
+		if l.Value, err = numbers(y.Value); err == nil {
+			err = b.check(l)
+		}
+		if err != nil {
+			return fmt.Errorf("%s: limit %s: %w", file, name, err)
+		}
+		b.limits[l.Path()] = l
+	}
+	return nil
+}
+
+func (b *Book) check(l *Limit) error {
+	if l.What == "" {
+		return fmt.Errorf("does not say what it is (`what`)")
+	}
+	return b.CheckCite(l.Cite)
+}
+
+// CheckCite fails when a citation names no work of the list or no basis.
+func (b *Book) CheckCite(c Cite) error {
+	if _, ok := b.works[c.Source]; !ok {
+		return fmt.Errorf("source %q is not in sources.yaml", c.Source)
+	}
+	switch c.Basis {
+	case Published, Practice, Memory:
+		return nil
+	}
+	return fmt.Errorf("basis %q is none of published, common practice, memory", c.Basis)
+}
+
+// numbers turns a decoded YAML value into float64 or nested tables of float64.
+func numbers(v any) (any, error) {
+	switch n := v.(type) {
+	case float64, string: // text is a word of a table, such as a type of cement
+		return n, nil
+	case int64:
+		return float64(n), nil
+	case uint64:
+		return float64(n), nil
+	case int:
+		return float64(n), nil
+	case map[string]any:
+		table := map[string]any{}
+		for k, cell := range n {
+			c, err := numbers(cell)
+			if err != nil {
+				return nil, err
+			}
+			table[k] = c
+		}
+		return table, nil
+	case map[any]any:
+		table := map[string]any{}
+		for k, cell := range n {
+			c, err := numbers(cell)
+			if err != nil {
+				return nil, err
+			}
+			table[fmt.Sprint(k)] = c
+		}
+		return table, nil
+	}
+	return nil, fmt.Errorf("value %v is neither a number nor a table of numbers", v)
+}
+
+// Find gives the limit with this path ("limit.water.most_ratio"); a path into a table finds the table.
+func (b *Book) Find(p string) (*Limit, bool) {
+	parts := strings.SplitN(p, ".", 4)
+	if len(parts) < 3 {
+		return nil, false
+	}
+	l, ok := b.limits[strings.Join(parts[:3], ".")]
+	return l, ok
+}
+
+// Limits lists all limits by path.
+func (b *Book) Limits() []*Limit {
+	all := make([]*Limit, 0, len(b.limits))
+	for _, l := range b.limits {
+		all = append(all, l)
+	}
+	sort.Slice(all, func(i, j int) bool { return all[i].Path() < all[j].Path() })
+	return all
+}
+
+// Work finds a cited work by its id.
+func (b *Book) Work(id string) (*Work, bool) {
+	w, ok := b.works[id]
+	return w, ok
+}
+
+// Works lists all works by id.
+func (b *Book) Works() []*Work {
+	all := make([]*Work, 0, len(b.works))
+	for _, w := range b.works {
+		all = append(all, w)
+	}
+	sort.Slice(all, func(i, j int) bool { return all[i].ID < all[j].ID })
+	return all
+}
+
+// Data gives the limits as the rules read them: {topic: {name: value}}.
+func (b *Book) Data() map[string]any {
+	data := map[string]any{}
+	for _, l := range b.limits {
+		topic, ok := data[l.Topic].(map[string]any)
+		if !ok {
+			topic = map[string]any{}
+			data[l.Topic] = topic
+		}
+		topic[l.Name] = l.Value
+	}
+	return data
+}

@@ -1,0 +1,175 @@
+// Package report owns how a review, a claim's answer or a figure is shown: the one result type that every output is made
+// from, and its renderings.
+package report
+
+import (
+	"sort"
+
+	"hearsay/internal/job"
+	"hearsay/internal/limit"
+	"hearsay/internal/quantity"
+	"hearsay/internal/rulebook"
+)
+
+// Review is what every rendering of a reviewed job is made from, and its JSON form.
+type Review struct {
+	Title      string          `json:"title,omitempty"`
+	Understood []Understood    `json:"understood"`
+	Unread     []string        `json:"unread"`
+	Warnings   []string        `json:"warnings"`
+	Findings   []Finding       `json:"findings"`
+	Questions  []Question      `json:"questions"`
+	System     quantity.System `json:"-"`
+}
+
+// Understood is one fact as it was read.
+type Understood struct {
+	Fact  string `json:"fact"`
+	Value any    `json:"value"`
+	Unit  string `json:"unit"`
+	Text  string `json:"text"`
+	From  string `json:"from,omitempty"` // the fact it follows from, where it was not said
+	Name  string `json:"name"`
+}
+
+// Finding is what one practice came out as.
+type Finding struct {
+	Practice string         `json:"practice"`
+	Status   string         `json:"status"`
+	Severity string         `json:"severity"`
+	Stage    string         `json:"stage"`
+	What     string         `json:"what"`
+	Why      string         `json:"why"`
+	Do       string         `json:"do"`
+	Reasons  []string       `json:"reasons"`
+	Numbers  []Number       `json:"numbers"`
+	Open     []Open         `json:"open"` // for ask: what it would be wrong by
+	Asks     []string       `json:"asks"`
+	Sources  []Source       `json:"sources"`
+	Cautions []string       `json:"cautions"`
+	Mend     map[string]any `json:"mend,omitempty"`
+	Act      bool           `json:"act,omitempty"`
+}
+
+// Number is one number of a finding. Absent sides are null.
+type Number struct {
+	Name    string   `json:"name"`
+	Yours   *float64 `json:"yours"`
+	Right   *float64 `json:"right"`
+	Low     *float64 `json:"low"`
+	High    *float64 `json:"high"`
+	Unit    string   `json:"unit"`
+	Figure  string   `json:"figure,omitempty"`
+	Working []string `json:"working,omitempty"`
+	Assumed []string `json:"assumed,omitempty"`
+}
+
+// Open is one way a practice would be wrong.
+type Open struct {
+	If    []string `json:"if"`
+	Facts []string `json:"facts"`
+	Note  []string `json:"note,omitempty"`
+}
+
+// Source is a cited work with the place in it.
+type Source struct {
+	Work    string `json:"work"`
+	Title   string `json:"title"`
+	Where   string `json:"where,omitempty"`
+	Edition string `json:"edition,omitempty"`
+	Basis   string `json:"basis"`
+}
+
+// Question is one fact worth asking for.
+type Question struct {
+	Fact     string   `json:"fact"`
+	Question string   `json:"question"`
+	Settles  []string `json:"settles"`
+}
+
+// NewReview makes the result from a judged job, in the unit system asked for.
+func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Review {
+	out := &Review{Title: r.Job.Title, System: system, Understood: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
+	for _, s := range r.Job.Stated {
+		out.Understood = append(out.Understood, understood(s, system))
+	}
+	out.Warnings = append(out.Warnings, r.Job.Warnings...)
+	for _, j := range r.Judgements {
+		out.Findings = append(out.Findings, finding(b, j, system))
+	}
+	sort.SliceStable(out.Findings, func(i, k int) bool { return rank(out.Findings[i]) < rank(out.Findings[k]) })
+	for _, q := range b.Questions(r) {
+		out.Questions = append(out.Questions, Question{q.Fact, q.Text, q.Settles})
+	}
+	return out
+}
+
+func understood(s job.Stated, system quantity.System) Understood {
+	u := Understood{Fact: s.Fact.Path, Value: s.Value, Unit: s.Fact.Unit, Text: s.Text, From: s.From, Name: s.Fact.Name}
+	if v, ok := s.Value.(float64); ok && s.Fact.Kind == job.KindQuantity {
+		q := quantity.Quantity{Value: v, Unit: s.Fact.Unit}.To(system)
+		u.Value, u.Unit = q.Value, q.Unit
+	}
+	return u
+}
+
+var statusRank = map[string]int{rulebook.Wrong: 0, rulebook.Ask: 1, rulebook.Right: 2, rulebook.NotHere: 3}
+var severityRank = map[string]int{"stop": 0, "fix": 1, "mind": 2}
+var stageRank = map[string]int{"order": 0, "before": 1, "during": 2, "after": 3}
+
+func rank(f Finding) int {
+	return statusRank[f.Status]*100 + severityRank[f.Severity]*10 + stageRank[f.Stage]
+}
+
+func finding(b *rulebook.Book, j *rulebook.Judgement, system quantity.System) Finding {
+	p := j.Practice
+	f := Finding{Practice: p.ID, Status: j.Status, Severity: p.Severity, Stage: p.Stage, What: p.Title,
+		Why: Plain(p.Why, system), Do: Plain(p.Do, system), Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
+		Open: []Open{}, Sources: Sources(b.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: p.Act}
+	for _, n := range j.Numbers {
+		f.Numbers = append(f.Numbers, number(n, system))
+	}
+	for _, o := range j.Open {
+		f.Open = append(f.Open, Open{plainAll(o.Conditions, system), o.Facts, plainAll(o.NoFigure, system)})
+	}
+	for _, id := range p.Cautions {
+		if c, ok := b.Caution(id); ok {
+			f.Cautions = append(f.Cautions, Plain(c.Text, system))
+		}
+	}
+	return f
+}
+
+func number(n rulebook.Number, system quantity.System) Number {
+	out := Number{Name: n.Name, Unit: n.Unit, Figure: n.Figure, Working: plainAll(n.Working, system), Assumed: plainAll(n.Assumed, system)}
+	for _, side := range []struct{ from, to **float64 }{{&n.Yours, &out.Yours}, {&n.Right, &out.Right}, {&n.Low, &out.Low}, {&n.High, &out.High}} {
+		if *side.from != nil {
+			q := quantity.Quantity{Value: **side.from, Unit: n.Unit}.To(system)
+			*side.to, out.Unit = &q.Value, q.Unit
+		}
+	}
+	return out
+}
+
+// Sources turns citations into what is shown of them.
+func Sources(limits *limit.Book, cites []limit.Cite) []Source {
+	sources := []Source{}
+	for _, c := range cites {
+		w, _ := limits.Work(c.Source)
+		title := w.Title
+		if w.Number != "" {
+			title = w.Number + ", " + title
+		} else if w.By != "" {
+			title += " (" + w.By + ")"
+		}
+		sources = append(sources, Source{c.Source, title, c.Where, c.Edition, c.Basis})
+	}
+	return sources
+}
+
+func nonNil(list []string) []string {
+	if list == nil {
+		return []string{}
+	}
+	return list
+}

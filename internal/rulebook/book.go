@@ -1,0 +1,197 @@
+package rulebook
+
+import (
+	"context"
+	"fmt"
+	"io/fs"
+	"sync"
+
+	"github.com/goccy/go-yaml"
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+	"github.com/open-policy-agent/opa/v1/storage"
+	"github.com/open-policy-agent/opa/v1/storage/inmem"
+
+	"hearsay/internal/figure"
+	"hearsay/internal/job"
+	"hearsay/internal/limit"
+)
+
+// Book is a rulebook ready to judge jobs. It is safe for use by several goroutines at once.
+type Book struct {
+	Facts     *job.Dictionary
+	Limits    *limit.Book
+	Figures   *figure.Set
+	practices []*Practice
+	byID      map[string]*Practice
+	cautions  map[string]*Caution
+	modules   map[string]*ast.Module
+	tests     map[string]*ast.Module
+
+	compile  sync.Once
+	failed   error
+	compiler *ast.Compiler
+	store    storage.Store
+	wrong    rego.PreparedPartialQuery
+	here     rego.PreparedPartialQuery
+
+	detailsLock sync.Mutex
+	details     map[string]rego.PreparedEvalQuery // by practice id: its numbers and mends
+}
+
+// Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, limits/, and the practices below the topic folders.
+// It parses the rules and does not compile them: that happens at the first judgement, since most commands need none.
+func Load(fsys fs.FS) (*Book, error) {
+	facts, err := job.LoadDictionary(fsys)
+	if err != nil {
+		return nil, err
+	}
+	limits, err := limit.Load(fsys)
+	if err != nil {
+		return nil, err
+	}
+	figures, err := figure.New(limits)
+	if err != nil {
+		return nil, err
+	}
+	b := &Book{Facts: facts, Limits: limits, Figures: figures, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}}
+	if b.cautions, err = loadCautions(fsys, limits); err != nil {
+		return nil, err
+	}
+	if b.modules, b.tests, b.practices, err = parse(fsys); err != nil {
+		return nil, err
+	}
+	return b, b.link()
+}
+
+func loadCautions(fsys fs.FS, limits *limit.Book) (map[string]*Caution, error) {
+	text, err := fs.ReadFile(fsys, "cautions.yaml")
+	if err != nil {
+		return nil, err
+	}
+	var cautions map[string]*Caution
+	if err := yaml.UnmarshalWithOptions(text, &cautions, yaml.DisallowUnknownField()); err != nil {
+		return nil, fmt.Errorf("cautions.yaml: %w", err)
+	}
+	for id, c := range cautions {
+		c.ID = id
+		if err := limits.CheckCite(limit.Cite{Source: c.Source, Basis: c.Basis}); err != nil {
+			return nil, fmt.Errorf("cautions.yaml: %s: %w", id, err)
+		}
+	}
+	return cautions, nil
+}
+
+// link finds what each practice reads and fails on a fact, figure, limit or caution that does not exist.
+func (b *Book) link() error {
+	helpers := map[string][]*ast.Rule{}
+	for _, m := range b.modules {
+		if words := refWords(m.Package.Path); len(words) == 2 && words[1] == "trade" {
+			for _, r := range m.Rules {
+				name := string(r.Head.Name)
+				helpers[name] = append(helpers[name], r)
+			}
+		}
+	}
+	for _, p := range b.practices {
+		b.byID[p.ID] = p
+		p.findReads(helpers)
+		for _, r := range p.Reads {
+			if name, ok := cutFigure(r); ok {
+				if _, ok := b.Figures.Find(name); !ok {
+					return fmt.Errorf("%s reads figure %s, which does not exist", p.File, name)
+				}
+			} else if _, ok := b.Facts.Fact(r); !ok {
+				return fmt.Errorf("%s reads input.%s, which is not in facts.yaml", p.File, r)
+			}
+		}
+		for _, l := range p.Limits {
+			if _, ok := b.Limits.Find(l); !ok {
+				return fmt.Errorf("%s reads data.%s, which is in no file of limits/", p.File, l)
+			}
+		}
+		for _, c := range p.Cautions {
+			if b.cautions[c] == nil {
+				return fmt.Errorf("%s names caution %q, which is not in cautions.yaml", p.File, c)
+			}
+		}
+	}
+	return nil
+}
+
+func cutFigure(path string) (string, bool) {
+	if len(path) > 7 && path[:7] == "figure." {
+		return path[7:], true
+	}
+	return "", false
+}
+
+// Practices lists all practices by id.
+func (b *Book) Practices() []*Practice { return b.practices }
+
+// Practice finds one by its id ("water/over-limit").
+func (b *Book) Practice(id string) (*Practice, bool) {
+	p, ok := b.byID[id]
+	return p, ok
+}
+
+// Caution finds a caution by its id.
+func (b *Book) Caution(id string) (*Caution, bool) {
+	c, ok := b.cautions[id]
+	return c, ok
+}
+
+// ready compiles the rules once.
+func (b *Book) ready() error {
+	b.compile.Do(func() { b.failed = b.prepare() })
+	return b.failed
+}
+
+func (b *Book) prepare() error {
+	b.compiler = ast.NewCompiler().WithStrict(true)
+	b.compiler.Compile(b.modules)
+	if b.compiler.Failed() {
+		return b.compiler.Errors
+	}
+	b.store = inmem.NewFromObjectWithOpts(map[string]any{"limit": b.Limits.Data()}, inmem.OptRoundTripOnWrite(false))
+	ctx := context.Background()
+	var err error
+	if b.wrong, err = b.query(`data.practice[topic][id].wrong[reason]`).PrepareForPartial(ctx); err != nil {
+		return err
+	}
+	b.here, err = b.query(`data.practice[topic][id].here = true`).PrepareForPartial(ctx)
+	return err
+}
+
+func (b *Book) query(q string) *rego.Rego {
+	return rego.New(rego.Query(q), rego.Compiler(b.compiler), rego.Store(b.store))
+}
+
+// detail gives the prepared query for the numbers and mends of one practice.
+func (b *Book) detail(ctx context.Context, p *Practice) (rego.PreparedEvalQuery, error) {
+	b.detailsLock.Lock()
+	defer b.detailsLock.Unlock()
+	if q, ok := b.details[p.ID]; ok {
+		return q, nil
+	}
+	q, err := b.query(fmt.Sprintf("rule := data.practice[%q][%q]", p.Topic, p.ID[len(p.Topic)+1:])).PrepareForEval(ctx)
+	if err == nil {
+		b.details[p.ID] = q
+	}
+	return q, err
+}
+
+// ReadersOf lists the practices that read a fact, themselves or through a figure.
+func (b *Book) ReadersOf(fact string) []string {
+	readers := []string{}
+	for _, p := range b.practices {
+		for _, r := range p.Reads {
+			name, isFigure := cutFigure(r)
+			if r == fact || isFigure && contains(b.Figures.Needs(name), fact) {
+				readers = append(readers, p.ID)
+				break
+			}
+		}
+	}
+	return readers
+}

@@ -1,0 +1,152 @@
+package rulebook
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+
+	"hearsay/internal/figure"
+	"hearsay/internal/limit"
+)
+
+// Number is one number of a finding: what the job has or causes, and what it should be. A side that does not apply or is
+// not known is nil. Low and High are the range of the right number, or of yours where there is no right one.
+type Number struct {
+	Name    string
+	Yours   *float64
+	Right   *float64
+	Low     *float64
+	High    *float64
+	Unit    string
+	Figure  string   // the figure it comes from, "" when it is a fact or a limit
+	Working []string // how that figure was computed
+	Assumed []string
+}
+
+// detail evaluates the numbers and mends of a practice with the known facts alone.
+func (c *court) detail(ctx context.Context, one *Judgement) error {
+	p := one.Practice
+	if len(p.Numbers) == 0 && one.Status != Wrong {
+		return nil
+	}
+	q, err := c.book.detail(ctx, p)
+	if err != nil {
+		return err
+	}
+	result, err := q.Eval(ctx, rego.EvalParsedInput(c.input))
+	if err != nil {
+		return fmt.Errorf("%s: %w", p.File, err)
+	}
+	if len(result) == 0 {
+		return nil
+	}
+	rule, _ := result[0].Bindings["rule"].(map[string]any)
+	numbers, _ := rule["number"].(map[string]any)
+	for _, name := range p.Numbers {
+		if entry, ok := numbers[name].(map[string]any); ok {
+			if n, ok := c.number(name, entry); ok {
+				one.Numbers = append(one.Numbers, n)
+			}
+		}
+	}
+	if one.Status == Wrong {
+		one.Mend, _ = rule["mend"].(map[string]any)
+		for k, v := range one.Mend {
+			if n, ok := asFloat(v); ok {
+				one.Mend[k] = n
+			}
+		}
+	}
+	return nil
+}
+
+// number reads one entry of a rule's `number` document. A side is a number, or the path of a fact or figure
+// ("order.slump", "figure.wcm"); an entry of which neither side is known is left out.
+func (c *court) number(name string, entry map[string]any) (Number, bool) {
+	n := Number{Name: name}
+	n.Unit, _ = entry["unit"].(string)
+	n.Yours = c.side(&n, entry["yours"])
+	n.Right = c.side(&n, entry["right"])
+	if low, ok := asFloat(entry["low"]); ok {
+		n.Low = &low
+	}
+	if high, ok := asFloat(entry["high"]); ok {
+		n.High = &high
+	}
+	return n, n.Yours != nil || n.Right != nil || n.Low != nil || n.High != nil
+}
+
+func (c *court) side(n *Number, written any) *float64 {
+	if v, ok := asFloat(written); ok {
+		return &v
+	}
+	path, ok := written.(string)
+	if !ok {
+		return nil
+	}
+	name, isFigure := cutFigure(path)
+	if !isFigure {
+		f, _ := c.book.Facts.Fact(path)
+		v, known := c.job.Value(path)
+		number, isNumber := v.(float64)
+		if !known || !isNumber {
+			return nil
+		}
+		n.Unit = f.Unit
+		return &number
+	}
+	r := c.sheet.Result(name)
+	if !r.Known && !r.Bounded {
+		return nil
+	}
+	n.Unit, n.Figure, n.Working, n.Assumed = r.Figure.Unit, name, r.Working, r.Assumed
+	best, low, high := r.Best, r.Low, r.High
+	if low != high {
+		n.Low, n.High = &low, &high
+	}
+	return &best
+}
+
+func asFloat(v any) (float64, bool) {
+	switch n := v.(type) {
+	case json.Number:
+		f, err := n.Float64()
+		return f, err == nil
+	case float64:
+		return n, true
+	case int:
+		return float64(n), true
+	}
+	return 0, false
+}
+
+// cites gathers what a practice rests on: the limits it reads and the sources of the figures it reads.
+func (b *Book) cites(p *Practice, sheet *figure.Sheet) []limit.Cite {
+	var cites []limit.Cite
+	seen := map[limit.Cite]bool{}
+	add := func(c limit.Cite) {
+		if !seen[c] {
+			seen[c] = true
+			cites = append(cites, c)
+		}
+	}
+	for _, path := range p.Limits {
+		if l, ok := b.Limits.Find(path); ok {
+			add(l.Cite)
+		}
+	}
+	for _, path := range p.Reads {
+		if name, ok := cutFigure(path); ok {
+			for _, c := range sheet.Result(name).Cites {
+				add(c)
+			}
+		}
+	}
+	return cites
+}
+
+// Modules gives the parsed rules and tests by file name, for tools that look into them.
+func (b *Book) Modules() (rules, tests map[string]*ast.Module) { return b.modules, b.tests }

@@ -1,0 +1,182 @@
+package rulebook
+
+import (
+	"context"
+	"fmt"
+	"sort"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+
+	"hearsay/internal/figure"
+	"hearsay/internal/job"
+	"hearsay/internal/limit"
+)
+
+// Status of a practice for one job.
+const (
+	Wrong   = "wrong"
+	Right   = "right"
+	Ask     = "ask"
+	NotHere = "not here"
+)
+
+// Judgement is what a practice came out as for one job.
+type Judgement struct {
+	Practice *Practice
+	Status   string
+	Reasons  []string // for wrong: the rule's own words for what holds, sorted
+	Open     []Open   // for ask: each way it would be wrong, and on what that hangs
+	Asks     []string // for ask: the facts that would settle it, sorted
+	Numbers  []Number
+	Mend     map[string]any // facts that put it right, in the units of the facts
+	Cites    []limit.Cite
+}
+
+// Open is one way a practice would be wrong: all its conditions would have to hold.
+type Open struct {
+	Reason     string
+	Conditions []string // in plain words
+	Facts      []string // the facts its conditions hang on
+	NoFigure   []string // figures it hangs on that cannot be computed, with why
+}
+
+// Review is the judgement of a whole job.
+type Review struct {
+	Job        *job.Job
+	Judgements []*Judgement // one for every practice, by id
+	Sheet      *figure.Sheet
+}
+
+// Judge judges a job with every practice.
+func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
+	if err := b.ready(); err != nil {
+		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
+	}
+	c := &court{book: b, job: j, sheet: b.Figures.Sheet(j)}
+	if err := c.open(); err != nil {
+		return nil, err
+	}
+	here, err := c.partial(ctx, b.here)
+	if err != nil {
+		return nil, err
+	}
+	wrong, err := c.partial(ctx, b.wrong)
+	if err != nil {
+		return nil, err
+	}
+	review := &Review{Job: j, Sheet: c.sheet}
+	for _, p := range b.practices {
+		one, err := c.judge(ctx, p, here[p.ID], wrong[p.ID])
+		if err != nil {
+			return nil, err
+		}
+		review.Judgements = append(review.Judgements, one)
+	}
+	return review, nil
+}
+
+// court is the state of judging one job.
+type court struct {
+	book     *Book
+	job      *job.Job
+	sheet    *figure.Sheet
+	input    ast.Value
+	unknowns []*ast.Term
+}
+
+// open builds the input from the known facts and figures, and the list of what is not known.
+func (c *court) open() error {
+	input := c.job.Input()
+	figures, ranges := map[string]any{}, map[string]any{}
+	for _, f := range c.book.Figures.Figures() {
+		r := c.sheet.Result(f.Name)
+		if !r.Known {
+			c.unknown("figure", f.Name)
+			c.unknown("range", f.Name)
+			continue
+		}
+		figures[f.Name] = r.Best
+		ranges[f.Name] = map[string]any{"low": r.Low, "high": r.High}
+	}
+	input["figure"], input["range"] = figures, ranges
+	for _, g := range c.book.Facts.Groups {
+		if input[g.Name] == nil {
+			c.unknown(g.Name)
+			continue
+		}
+		for _, f := range g.Facts {
+			if _, ok := c.job.Value(f.Path); !ok {
+				c.unknown(g.Name, f.Key)
+			}
+		}
+	}
+	var err error
+	c.input, err = ast.InterfaceToValue(input)
+	return err
+}
+
+func (c *court) unknown(words ...string) {
+	ref := ast.Ref{ast.DefaultRootDocument}
+	ref[0] = ast.InputRootDocument
+	for _, w := range words {
+		ref = append(ref, ast.InternedTerm(w))
+	}
+	c.unknowns = append(c.unknowns, ast.NewTerm(ref))
+}
+
+// partial runs a partial query and sorts the residual queries by practice.
+func (c *court) partial(ctx context.Context, q rego.PreparedPartialQuery) (map[string][]residue, error) {
+	result, err := q.Partial(ctx, rego.EvalParsedInput(c.input), rego.EvalParsedUnknowns(c.unknowns))
+	if err != nil {
+		return nil, err
+	}
+	support := supportRules(result.Support)
+	byID := map[string][]residue{}
+	for _, query := range result.Queries {
+		r := c.residue(query, support)
+		if r.never {
+			continue
+		}
+		byID[r.topic+"/"+r.id] = append(byID[r.topic+"/"+r.id], r)
+	}
+	return byID, nil
+}
+
+func (c *court) judge(ctx context.Context, p *Practice, here, wrong []residue) (*Judgement, error) {
+	one := &Judgement{Practice: p, Cites: c.book.cites(p, c.sheet)}
+	reasons := map[string]bool{}
+	for _, r := range wrong {
+		if len(r.exprs) == 0 {
+			reasons[r.reason] = true
+		}
+	}
+	switch {
+	case len(reasons) > 0:
+		one.Status, one.Reasons = Wrong, keys(reasons)
+	case len(wrong) > 0:
+		c.ask(one, wrong)
+	case len(here) == 0:
+		one.Status = NotHere
+	default:
+		one.Status = Right
+	}
+	if one.Status == NotHere {
+		return one, nil
+	}
+	return one, c.detail(ctx, one)
+}
+
+func (c *court) ask(one *Judgement, wrong []residue) {
+	one.Status = Ask
+	facts := map[string]bool{}
+	for _, r := range wrong {
+		o := c.explain(r)
+		for _, f := range o.Facts {
+			facts[f] = true
+		}
+		one.Open = append(one.Open, o)
+	}
+	one.Asks = keys(facts)
+	sort.SliceStable(one.Open, func(i, j int) bool { return len(one.Open[i].Facts) < len(one.Open[j].Facts) })
+}

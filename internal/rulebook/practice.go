@@ -1,0 +1,213 @@
+// Package rulebook owns the practices: it loads the rules, judges a job with them by partial evaluation, says on what an
+// open answer hangs, and finds what a finding rests on. It is the only package that imports Open Policy Agent.
+package rulebook
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"sort"
+	"strings"
+
+	"github.com/goccy/go-yaml"
+	"github.com/open-policy-agent/opa/v1/ast"
+)
+
+// Practice is one thing done right or wrong, as its rule file describes it.
+type Practice struct {
+	ID       string `json:"id"` // topic/name
+	Topic    string `json:"topic"`
+	Title    string `json:"title"`    // what is wrong, as a short sentence without full stop
+	Why      string `json:"why"`      // why it matters, in words a homeowner accepts
+	Do       string `json:"do"`       // what to do instead
+	Stage    string `json:"stage"`    // order, before, during, after
+	Severity string `json:"severity"` // stop, fix, mind
+	// Numbers names the numbers of the rule's `number` document in the order to print them.
+	Numbers []string `json:"numbers,omitempty"`
+	// Cautions are ids of cautions.yaml.
+	Cautions []string `json:"cautions,omitempty"`
+	// Act says that no change of the order mends it: something must happen at the site first.
+	Act    bool     `json:"act,omitempty"`
+	Reads  []string `json:"reads"`  // facts and figures the rule reads ("order.slump", "figure.wcm")
+	Limits []string `json:"limits"` // limits the rule reads ("limit.water.most_ratio")
+	File   string   `json:"file"`
+	module *ast.Module
+}
+
+// Stages and severities in their order.
+var (
+	Stages     = []string{"order", "before", "during", "after"}
+	Severities = []string{"stop", "fix", "mind"}
+)
+
+type customYAML struct {
+	Stage    string   `yaml:"stage"`
+	Severity string   `yaml:"severity"`
+	Why      string   `yaml:"why"`
+	Do       string   `yaml:"do"`
+	Numbers  []string `yaml:"numbers"`
+	Cautions []string `yaml:"cautions"`
+	Act      bool     `yaml:"act"`
+}
+
+// Caution is a warning shown where work can hurt somebody.
+type Caution struct {
+	ID     string `yaml:"-" json:"id"`
+	Text   string `yaml:"text" json:"text"`
+	Source string `yaml:"source" json:"source"`
+	Where  string `yaml:"where" json:"where,omitempty"`
+	Basis  string `yaml:"basis" json:"basis"`
+}
+
+// parse reads every rule and helper module. Practices lie two folders deep; a practice's package is
+// practice.<topic>["<name>"], whatever the file says otherwise is an error. Tests are returned apart.
+func parse(fsys fs.FS) (modules, tests map[string]*ast.Module, practices []*Practice, err error) {
+	files, err := fs.Glob(fsys, "*/*.rego")
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	modules, tests = map[string]*ast.Module{}, map[string]*ast.Module{}
+	for _, file := range files {
+		text, err := fs.ReadFile(fsys, file)
+		if err != nil {
+			return nil, nil, nil, err
+		}
+		isTest := strings.HasSuffix(file, "_test.rego")
+		m, err := ast.ParseModuleWithOpts(file, string(text), ast.ParserOptions{RegoVersion: ast.RegoV1, ProcessAnnotation: !isTest})
+		if err != nil {
+			return nil, nil, nil, err
+		}
+		if isTest {
+			tests[file] = m
+			continue
+		}
+		modules[file] = m
+		if path.Dir(file) == "trade" {
+			continue
+		}
+		p, err := describe(file, m)
+		if err != nil {
+			return nil, nil, nil, fmt.Errorf("%s: %w", file, err)
+		}
+		practices = append(practices, p)
+	}
+	sort.Slice(practices, func(i, j int) bool { return practices[i].ID < practices[j].ID })
+	return modules, tests, practices, nil
+}
+
+func describe(file string, m *ast.Module) (*Practice, error) {
+	topic, name := path.Dir(file), strings.TrimSuffix(path.Base(file), ".rego")
+	want := ast.MustParseRef(fmt.Sprintf("data.practice[%q][%q]", topic, name))
+	if !m.Package.Path.Equal(want) {
+		return nil, fmt.Errorf("its package must be practice.%s[%q], to match where it lies", topic, name)
+	}
+	p := &Practice{ID: topic + "/" + name, Topic: topic, File: file, module: m}
+	for _, a := range m.Annotations {
+		if a.Scope != "package" {
+			continue
+		}
+		p.Title = a.Title
+		text, err := yaml.Marshal(a.Custom)
+		if err != nil {
+			return nil, err
+		}
+		var c customYAML
+		if err := yaml.UnmarshalWithOptions(text, &c, yaml.DisallowUnknownField()); err != nil {
+			return nil, fmt.Errorf("its custom metadata: %w", err)
+		}
+		p.Stage, p.Severity, p.Why, p.Do, p.Numbers, p.Cautions, p.Act = c.Stage, c.Severity, c.Why, c.Do, c.Numbers, c.Cautions, c.Act
+	}
+	return p, p.check()
+}
+
+func (p *Practice) check() error {
+	switch {
+	case p.Title == "":
+		return fmt.Errorf("has no title: begin the file with a METADATA block of scope package")
+	case !contains(Stages, p.Stage):
+		return fmt.Errorf("stage %q is none of %s", p.Stage, strings.Join(Stages, ", "))
+	case !contains(Severities, p.Severity):
+		return fmt.Errorf("severity %q is none of %s", p.Severity, strings.Join(Severities, ", "))
+	case p.Why == "" || p.Do == "":
+		return fmt.Errorf("has no why or no do")
+	}
+	return nil
+}
+
+func contains(list []string, s string) bool {
+	for _, x := range list {
+		if x == s {
+			return true
+		}
+	}
+	return false
+}
+
+// reads finds what a rule reads, through the helper rules of trade/ it refers to: facts and figures as dotted paths,
+// and limits. Strings that name a figure ({"yours": "figure.wcm"}) count.
+func (p *Practice) findReads(helpers map[string][]*ast.Rule) {
+	reads, limits, seen := map[string]bool{}, map[string]bool{}, map[string]bool{}
+	var walk func(x any)
+	walk = func(x any) {
+		ast.WalkTerms(x, func(t *ast.Term) bool {
+			switch v := t.Value.(type) {
+			case ast.String:
+				if strings.HasPrefix(string(v), "figure.") {
+					reads[string(v)] = true
+				}
+			case ast.Ref:
+				words := refWords(v)
+				switch {
+				case len(words) >= 3 && words[0] == "input":
+					reads[factPath(words)] = true
+				case len(words) >= 4 && words[0] == "data" && words[1] == "limit":
+					limits[strings.Join(words[1:4], ".")] = true
+				case len(words) >= 3 && words[0] == "data" && words[1] == "trade" && !seen[words[2]]:
+					seen[words[2]] = true
+					for _, rule := range helpers[words[2]] {
+						walk(rule)
+					}
+				}
+			}
+			return false
+		})
+	}
+	walk(p.module)
+	p.Reads, p.Limits = keys(reads), keys(limits)
+}
+
+// factPath turns the words of an input reference into a fact path or a figure: input.range.x.low reads figure.x.
+func factPath(words []string) string {
+	if words[1] == "range" {
+		return "figure." + words[2]
+	}
+	return words[1] + "." + words[2]
+}
+
+// refWords gives the constant words a reference begins with.
+func refWords(r ast.Ref) []string {
+	var words []string
+	for i, t := range r {
+		switch v := t.Value.(type) {
+		case ast.Var:
+			if i > 0 {
+				return words
+			}
+			words = append(words, string(v))
+		case ast.String:
+			words = append(words, string(v))
+		default:
+			return words
+		}
+	}
+	return words
+}
+
+func keys(set map[string]bool) []string {
+	list := make([]string, 0, len(set))
+	for k := range set {
+		list = append(list, k)
+	}
+	sort.Strings(list)
+	return list
+}

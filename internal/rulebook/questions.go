@@ -1,0 +1,55 @@
+package rulebook
+
+import "sort"
+
+// Question is a fact worth asking for, with the practices whose answer hangs on it.
+type Question struct {
+	Fact    string
+	Text    string
+	Settles []string // practices, by id
+	weight  float64
+}
+
+// severityWeight says how much an open answer of each severity matters when questions are ranked.
+var severityWeight = map[string]float64{"stop": 4, "fix": 2, "mind": 1}
+
+// Questions lists the facts that could still change an answer, the one that settles most first. A fact counts more for a
+// practice the fewer other facts that practice still lacks, and the worse it would be if it were wrong.
+func (b *Book) Questions(r *Review) []Question {
+	found := map[string]*Question{}
+	for _, j := range r.Judgements {
+		for fact, share := range shares(j) {
+			q, ok := found[fact]
+			if !ok {
+				f, _ := b.Facts.Fact(fact)
+				q = &Question{Fact: fact, Text: f.Ask}
+				found[fact] = q
+			}
+			q.Settles = append(q.Settles, j.Practice.ID)
+			q.weight += severityWeight[j.Practice.Severity] * share
+		}
+	}
+	questions := make([]Question, 0, len(found))
+	for _, q := range found {
+		questions = append(questions, *q)
+	}
+	sort.Slice(questions, func(i, k int) bool {
+		if questions[i].weight != questions[k].weight {
+			return questions[i].weight > questions[k].weight
+		}
+		return questions[i].Fact < questions[k].Fact
+	})
+	return questions
+}
+
+// shares gives, for each fact an open practice hangs on, how near it comes to settling the practice alone: a fact that
+// every open way needs settles it by ruling them all out, one among many does little.
+func shares(j *Judgement) map[string]float64 {
+	share := map[string]float64{}
+	for _, o := range j.Open {
+		for _, f := range o.Facts {
+			share[f] += 1 / (float64(len(o.Facts)) * float64(len(j.Open)))
+		}
+	}
+	return share
+}

@@ -1,0 +1,190 @@
+package rulebook
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+)
+
+// residue is one residual query: the conditions that must still hold for a practice to be wrong (or here).
+type residue struct {
+	topic, id, reason string
+	exprs             []*ast.Expr
+	support           map[string][]*ast.Rule
+	never             bool // a condition can no longer hold
+}
+
+// supportRules indexes the rules that partial evaluation set apart (negated helpers) by their full name.
+func supportRules(modules []*ast.Module) map[string][]*ast.Rule {
+	rules := map[string][]*ast.Rule{}
+	for _, m := range modules {
+		for _, r := range m.Rules {
+			name := m.Package.Path.String() + "." + string(r.Head.Name)
+			rules[name] = append(rules[name], r)
+		}
+	}
+	return rules
+}
+
+// residue reads the bindings of topic, id and reason out of a residual query, and drops the conditions that the known
+// range of an unknown figure decides already.
+func (c *court) residue(query ast.Body, support map[string][]*ast.Rule) residue {
+	r := residue{support: support}
+	for _, e := range query {
+		if name, value, ok := binding(e); ok {
+			switch name {
+			case "topic":
+				r.topic = value
+			case "id":
+				r.id = value
+			case "reason":
+				r.reason = value
+			}
+			continue
+		}
+		switch c.decided(e) {
+		case yes:
+		case no:
+			r.never = true
+		default:
+			r.exprs = append(r.exprs, e)
+		}
+	}
+	return r
+}
+
+// binding reads `topic = "water"` in either order.
+func binding(e *ast.Expr) (name, value string, ok bool) {
+	if !e.IsEquality() || e.Negated {
+		return "", "", false
+	}
+	a, b := e.Operand(0).Value, e.Operand(1).Value
+	if _, isVar := a.(ast.Var); !isVar {
+		a, b = b, a
+	}
+	v, isVar := a.(ast.Var)
+	s, isText := b.(ast.String)
+	return string(v), string(s), isVar && isText
+}
+
+type verdict int
+
+const (
+	open verdict = iota
+	yes
+	no
+)
+
+// decided judges a comparison of a figure that is not known but bounded with a number: where the whole range lies on
+// one side of the number, the comparison is decided.
+func (c *court) decided(e *ast.Expr) verdict {
+	if e.Negated || !e.IsCall() || len(e.Operands()) != 2 {
+		return open
+	}
+	op := e.Operator().String()
+	low, high, isFigure := c.bounds(e.Operand(0))
+	limit, isNumber := c.numberOf(e.Operand(1))
+	if !isFigure || !isNumber {
+		low, high, isFigure = c.bounds(e.Operand(1))
+		limit, isNumber = c.numberOf(e.Operand(0))
+		op = mirrored[op]
+	}
+	if !isFigure || !isNumber {
+		return open
+	}
+	switch op {
+	case "gt":
+		return side(low > limit, high <= limit)
+	case "gte":
+		return side(low >= limit, high < limit)
+	case "lt":
+		return side(high < limit, low >= limit)
+	case "lte":
+		return side(high <= limit, low > limit)
+	}
+	return open
+}
+
+var mirrored = map[string]string{"gt": "lt", "gte": "lte", "lt": "gt", "lte": "gte"}
+
+func side(always, never bool) verdict {
+	switch {
+	case always:
+		return yes
+	case never:
+		return no
+	}
+	return open
+}
+
+// bounds gives the range of a bounded figure that a term refers to.
+func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
+	ref, isRef := t.Value.(ast.Ref)
+	if !isRef {
+		return 0, 0, false
+	}
+	words := refWords(ref)
+	if len(words) < 3 || words[0] != "input" || words[1] != "figure" && words[1] != "range" {
+		return 0, 0, false
+	}
+	r := c.sheet.Result(words[2])
+	return r.Low, r.High, r.Bounded
+}
+
+func (c *court) numberOf(t *ast.Term) (float64, bool) {
+	n, ok := t.Value.(ast.Number)
+	if !ok {
+		return 0, false
+	}
+	f, ok := n.Float64()
+	return f, ok
+}
+
+// explain puts a residue into words and lists the facts it hangs on.
+func (c *court) explain(r residue) Open {
+	o := Open{Reason: r.reason}
+	facts := map[string]bool{}
+	for _, e := range r.exprs {
+		o.Conditions = append(o.Conditions, c.say(e, r.support))
+		c.hangsOn(e, r.support, facts, &o, map[string]bool{})
+	}
+	o.Facts = keys(facts)
+	return o
+}
+
+// hangsOn collects the facts below an expression: those it names, those that its figures lack, and those of the support
+// rules it refers to.
+func (c *court) hangsOn(x any, support map[string][]*ast.Rule, facts map[string]bool, o *Open, seen map[string]bool) {
+	ast.WalkRefs(x, func(ref ast.Ref) bool {
+		words := refWords(ref)
+		switch {
+		case len(words) >= 3 && words[0] == "input" && (words[1] == "figure" || words[1] == "range"):
+			result := c.sheet.Result(words[2])
+			if result.Problem != "" {
+				o.NoFigure = append(o.NoFigure, fmt.Sprintf("the %s cannot be computed: %s", result.Figure.Title, result.Problem))
+			}
+			for _, f := range result.Missing {
+				facts[f] = true
+			}
+		case len(words) >= 3 && words[0] == "input":
+			if path := factPath(words); !c.stated(path) {
+				facts[path] = true
+			}
+		default:
+			name := strings.TrimSuffix(ref.String(), " ")
+			if rules, ok := support[name]; ok && !seen[name] {
+				seen[name] = true
+				for _, rule := range rules {
+					c.hangsOn(rule.Body, support, facts, o, seen)
+				}
+			}
+		}
+		return false
+	})
+}
+
+func (c *court) stated(path string) bool {
+	_, ok := c.job.Value(path)
+	return ok
+}
