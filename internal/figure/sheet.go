@@ -95,7 +95,7 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 		return r
 	}
 	sort.SliceStable(lacking, func(i, j int) bool { return len(lacking[i]) < len(lacking[j]) })
-	r.Missing = sorted(lacking...)
+	r.Missing = sorted(lacking[0])
 	return r
 }
 

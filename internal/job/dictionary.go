@@ -8,8 +8,8 @@ import (
 	"sort"
 
 	"github.com/agnivade/levenshtein"
-	"github.com/goccy/go-yaml"
 
+	"hearsay/internal/document"
 	"hearsay/internal/quantity"
 )
 
@@ -78,17 +78,17 @@ type Implication struct {
 }
 
 type factYAML struct {
-	Kind     string            `yaml:"kind"`
-	Unit     string            `yaml:"unit"`
-	Name     string            `yaml:"name"`
-	Ask      string            `yaml:"ask"`
-	Usual    []float64         `yaml:"usual"`
-	Possible []float64         `yaml:"possible"`
-	Choices  yaml.MapSlice     `yaml:"choices"`
-	Implies  []impliesYAML     `yaml:"implies"`
-	Words    []string          `yaml:"words"`
-	Gives    []string          `yaml:"gives"`
-	Columns  map[string]string `yaml:"columns"`
+	Kind     string                   `yaml:"kind"`
+	Unit     string                   `yaml:"unit"`
+	Name     string                   `yaml:"name"`
+	Ask      string                   `yaml:"ask"`
+	Usual    []float64                `yaml:"usual"`
+	Possible []float64                `yaml:"possible"`
+	Choices  document.Ordered[string] `yaml:"choices"`
+	Implies  []impliesYAML            `yaml:"implies"`
+	Words    []string                 `yaml:"words"`
+	Gives    []string                 `yaml:"gives"`
+	Columns  map[string]string        `yaml:"columns"`
 }
 
 type impliesYAML struct {
@@ -100,8 +100,8 @@ type impliesYAML struct {
 }
 
 type groupYAML struct {
-	About string        `yaml:"about"`
-	Facts yaml.MapSlice `yaml:"facts"`
+	About string                     `yaml:"about"`
+	Facts document.Ordered[factYAML] `yaml:"facts"`
 }
 
 // LoadDictionary reads facts.yaml from the rules folder. It fails on an entry that could not be used: an unknown unit
@@ -111,43 +111,28 @@ func LoadDictionary(fsys fs.FS) (*Dictionary, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the dictionary of facts is missing: %w", err)
 	}
-	d := &Dictionary{facts: map[string]*Fact{}}
-	var groups yaml.MapSlice
-	if err := yaml.Unmarshal(text, &groups); err != nil {
-		return nil, fmt.Errorf("facts.yaml: %w", err)
+	groups, err := document.Read[groupYAML]("facts.yaml", text)
+	if err != nil {
+		return nil, err
 	}
-	for _, item := range groups {
-		if err := d.addGroup(fmt.Sprint(item.Key), item.Value); err != nil {
-			return nil, fmt.Errorf("facts.yaml: %w", err)
+	d := &Dictionary{facts: map[string]*Fact{}}
+	for _, g := range groups {
+		group := &Group{Name: g.Name, About: g.Value.About}
+		for _, entry := range g.Value.Facts {
+			f := entry.Value.fact(g.Name, entry.Name)
+			group.Facts = append(group.Facts, f)
+			d.facts[f.Path] = f
 		}
+		d.Groups = append(d.Groups, group)
 	}
 	return d, d.check()
-}
-
-func (d *Dictionary) addGroup(name string, value any) error {
-	var g groupYAML
-	if err := remarshal(value, &g); err != nil {
-		return fmt.Errorf("group %s: %w", name, err)
-	}
-	group := &Group{Name: name, About: g.About}
-	for _, item := range g.Facts {
-		var y factYAML
-		if err := remarshal(item.Value, &y); err != nil {
-			return fmt.Errorf("fact %s.%v: %w", name, item.Key, err)
-		}
-		f := y.fact(name, fmt.Sprint(item.Key))
-		group.Facts = append(group.Facts, f)
-		d.facts[f.Path] = f
-	}
-	d.Groups = append(d.Groups, group)
-	return nil
 }
 
 func (y factYAML) fact(group, key string) *Fact {
 	f := &Fact{Path: group + "." + key, Group: group, Key: key, Kind: y.Kind, Unit: y.Unit, Name: y.Name, Ask: y.Ask,
 		Usual: pair(y.Usual), Possible: pair(y.Possible), Words: y.Words, Gives: y.Gives, Columns: y.Columns}
 	for _, c := range y.Choices {
-		f.Choices = append(f.Choices, Choice{Value: fmt.Sprint(c.Key), Name: fmt.Sprint(c.Value)})
+		f.Choices = append(f.Choices, Choice{Value: c.Name, Name: c.Value})
 	}
 	for _, i := range y.Implies {
 		f.Implies = append(f.Implies, Implication(i))
@@ -160,15 +145,6 @@ func pair(v []float64) *Range {
 		return nil
 	}
 	return &Range{v[0], v[1]}
-}
-
-// remarshal turns a decoded YAML value into a typed one, refusing keys the type does not have.
-func remarshal(value, into any) error {
-	text, err := yaml.Marshal(value)
-	if err != nil {
-		return err
-	}
-	return yaml.UnmarshalWithOptions(text, into, yaml.DisallowUnknownField())
 }
 
 // Fact finds an entry by its path ("order.slump").

@@ -8,7 +8,7 @@ import (
 	"sort"
 	"strings"
 
-	"github.com/goccy/go-yaml"
+	"hearsay/internal/document"
 )
 
 // What a limit rests on.
@@ -89,11 +89,13 @@ func (b *Book) loadWorks(fsys fs.FS) error {
 	if err != nil {
 		return fmt.Errorf("the list of works is missing: %w", err)
 	}
-	if err := yaml.UnmarshalWithOptions(text, &b.works, yaml.DisallowUnknownField()); err != nil {
-		return fmt.Errorf("sources.yaml: %w", err)
+	works, err := document.Read[Work]("sources.yaml", text)
+	if err != nil {
+		return err
 	}
-	for id, w := range b.works {
-		w.ID = id
+	for _, w := range works {
+		w.Value.ID = w.Name
+		b.works[w.Name] = &w.Value
 	}
 	return nil
 }
@@ -103,12 +105,13 @@ func (b *Book) loadTopic(fsys fs.FS, file string) error {
 	if err != nil {
 		return err
 	}
-	var entries map[string]limitYAML
-	if err := yaml.UnmarshalWithOptions(text, &entries, yaml.DisallowUnknownField()); err != nil {
-		return fmt.Errorf("%s: %w", file, err)
+	entries, err := document.Read[limitYAML](file, text)
+	if err != nil {
+		return err
 	}
 	topic := strings.TrimSuffix(path.Base(file), ".yaml")
-	for name, y := range entries {
+	for _, e := range entries {
+		name, y := e.Name, e.Value
 		l := &Limit{Topic: topic, Name: name, Unit: y.Unit, What: y.What, Condition: y.Condition,
 			Cite: Cite{Source: y.Source, Where: y.Where, Edition: y.Edition, Basis: y.Basis}}
 		if l.Value, err = numbers(y.Value); err == nil {

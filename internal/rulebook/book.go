@@ -6,12 +6,12 @@ import (
 	"io/fs"
 	"sync"
 
-	"github.com/goccy/go-yaml"
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/storage"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
 
+	"hearsay/internal/document"
 	"hearsay/internal/figure"
 	"hearsay/internal/job"
 	"hearsay/internal/limit"
@@ -69,12 +69,15 @@ func loadCautions(fsys fs.FS, limits *limit.Book) (map[string]*Caution, error) {
 	if err != nil {
 		return nil, err
 	}
-	var cautions map[string]*Caution
-	if err := yaml.UnmarshalWithOptions(text, &cautions, yaml.DisallowUnknownField()); err != nil {
-		return nil, fmt.Errorf("cautions.yaml: %w", err)
+	entries, err := document.Read[Caution]("cautions.yaml", text)
+	if err != nil {
+		return nil, err
 	}
-	for id, c := range cautions {
+	cautions := map[string]*Caution{}
+	for _, e := range entries {
+		id, c := e.Name, e.Value
 		c.ID = id
+		cautions[id] = &c
 		if err := limits.CheckCite(limit.Cite{Source: c.Source, Basis: c.Basis}); err != nil {
 			return nil, fmt.Errorf("cautions.yaml: %s: %w", id, err)
 		}

@@ -9,7 +9,6 @@ import (
 	"sort"
 	"strings"
 
-	"github.com/goccy/go-yaml"
 	"github.com/open-policy-agent/opa/v1/ast"
 )
 
@@ -39,16 +38,6 @@ var (
 	Stages     = []string{"order", "before", "during", "after"}
 	Severities = []string{"stop", "fix", "mind"}
 )
-
-type customYAML struct {
-	Stage    string   `yaml:"stage"`
-	Severity string   `yaml:"severity"`
-	Why      string   `yaml:"why"`
-	Do       string   `yaml:"do"`
-	Numbers  []string `yaml:"numbers"`
-	Cautions []string `yaml:"cautions"`
-	Act      bool     `yaml:"act"`
-}
 
 // Caution is a warning shown where work can hurt somebody.
 type Caution struct {
@@ -107,17 +96,48 @@ func describe(file string, m *ast.Module) (*Practice, error) {
 			continue
 		}
 		p.Title = a.Title
-		text, err := yaml.Marshal(a.Custom)
-		if err != nil {
+		if err := p.custom(a.Custom); err != nil {
 			return nil, err
 		}
-		var c customYAML
-		if err := yaml.UnmarshalWithOptions(text, &c, yaml.DisallowUnknownField()); err != nil {
-			return nil, fmt.Errorf("its custom metadata: %w", err)
-		}
-		p.Stage, p.Severity, p.Why, p.Do, p.Numbers, p.Cautions, p.Act = c.Stage, c.Severity, c.Why, c.Do, c.Numbers, c.Cautions, c.Act
 	}
 	return p, p.check()
+}
+
+// custom reads the custom part of the metadata, refusing a key it does not know.
+func (p *Practice) custom(values map[string]any) error {
+	for key, value := range values {
+		text, isText := value.(string)
+		list, isList := texts(value)
+		flag, isFlag := value.(bool)
+		switch {
+		case key == "stage" && isText:
+			p.Stage = text
+		case key == "severity" && isText:
+			p.Severity = text
+		case key == "why" && isText:
+			p.Why = text
+		case key == "do" && isText:
+			p.Do = text
+		case key == "numbers" && isList:
+			p.Numbers = list
+		case key == "cautions" && isList:
+			p.Cautions = list
+		case key == "act" && isFlag:
+			p.Act = flag
+		default:
+			return fmt.Errorf("its custom metadata has %s: %v, which is not known there", key, value)
+		}
+	}
+	return nil
+}
+
+func texts(value any) ([]string, bool) {
+	items, ok := value.([]any)
+	list := make([]string, len(items))
+	for i, item := range items {
+		list[i] = fmt.Sprint(item)
+	}
+	return list, ok
 }
 
 func (p *Practice) check() error {

@@ -1,0 +1,58 @@
+package figure_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hearsay/internal/figure"
+	"hearsay/internal/limit"
+	"hearsay/rules"
+)
+
+// facts is a job as figures see it: values in the units of the dictionary.
+type facts map[string]any
+
+func (f facts) Value(path string) (any, bool) {
+	v, ok := f[path]
+	return v, ok
+}
+
+func figures(t testing.TB) *figure.Set {
+	t.Helper()
+	limits, err := limit.Load(rules.Files)
+	require.NoError(t, err)
+	set, err := figure.New(limits)
+	require.NoError(t, err)
+	return set
+}
+
+// known computes a figure that must come out.
+func known(t testing.TB, name string, f facts) *figure.Result {
+	t.Helper()
+	r := figures(t).Sheet(f).Result(name)
+	require.True(t, r.Known, "%s is not known: lacks %v %s", name, r.Missing, r.Problem)
+	return r
+}
+
+func TestUnknownFigureSaysWhatItLacks(t *testing.T) {
+	r := figures(t).Sheet(facts{"mix.water": 280.0}).Result("wcm")
+	assert.False(t, r.Known)
+	assert.Equal(t, []string{"mix.wcm"}, r.Missing, "the way that lacks fewest is the one asked for")
+}
+
+func TestContradictingWaysAreSaid(t *testing.T) {
+	r := figures(t).Sheet(facts{"mix.water": 280.0, "mix.cementitious": 560.0, "mix.wcm": 0.45}).Result("wcm")
+	assert.False(t, r.Known)
+	assert.Contains(t, r.Problem, "contradict")
+}
+
+// TestEveryFigureIsWhole holds each figure to a title, a method, a source and a unit that can be printed.
+func TestEveryFigureIsWhole(t *testing.T) {
+	for _, f := range figures(t).Figures() {
+		assert.NotEmpty(t, f.Title, f.Name)
+		assert.NotEmpty(t, f.Method, f.Name)
+		assert.NotEmpty(t, f.Ways, f.Name)
+	}
+}
