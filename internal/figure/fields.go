@@ -4,5 +4,7 @@ package figure
 func fields() [][]Figure {
 	return [][]Figure{
 		mixFigures(),
+		evaporationFigures(),
+		settingFigures(),
 	}
 }

@@ -17,8 +17,9 @@ type Figure struct {
 	Unit    string // as the rules read it; "" for a plain ratio
 	Method  string // one sentence: how it is computed
 	Cites   []limit.Cite
-	Ways    []Way // the first whose needs are known is used
-	Private bool  // an intermediate that only other figures read; not listed
+	Ways    []Way   // the first whose needs are known is used
+	Within  float64 // how far two ways may differ, in Unit, without contradicting each other; 0: 3 %
+	Private bool    // an intermediate that only other figures read; not listed
 }
 
 // Way is one manner of computing a figure.

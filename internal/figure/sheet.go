@@ -80,7 +80,7 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 			r := s.run(f, w, override)
 			if found == nil {
 				found = r
-			} else if !agree(found, r) {
+			} else if !agree(found, r, f.Within) {
 				return &Result{Figure: f, Cites: f.Cites, Problem: fmt.Sprintf(
 					"the facts contradict each other: they give a %s of %.4g and of %.4g", f.Title, found.Best, r.Best)}
 			}
@@ -99,12 +99,15 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	return r
 }
 
-// agree says whether two ways of computing one figure say the same, to 3 %.
-func agree(a, b *Result) bool {
+// agree says whether two ways of computing one figure say the same, to within so much or, where that is 0, to 3 %.
+func agree(a, b *Result, within float64) bool {
 	if !a.Known || !b.Known {
 		return true
 	}
-	return math.Abs(a.Best-b.Best) <= 0.03*math.Max(math.Abs(a.Best), math.Abs(b.Best))+1e-9
+	if within == 0 {
+		within = 0.03*math.Max(math.Abs(a.Best), math.Abs(b.Best)) + 1e-9
+	}
+	return math.Abs(a.Best-b.Best) <= within
 }
 
 // missing lists the facts a way lacks; why is set when a figure it needs cannot be computed at all.

@@ -1,0 +1,180 @@
+package figure
+
+import (
+	"fmt"
+	"math"
+	"sort"
+	"strconv"
+
+	"hearsay/internal/limit"
+)
+
+// settingSharpens are the facts that change the time of set: fast ones first.
+var settingSharpens = []Bound{
+	{Fact: "order.retarder", Lowest: false, Highest: true},
+	{Fact: "cold.accelerator", Lowest: "calcium chloride", Highest: "none"},
+	{Fact: "cold.chloride_dose", Lowest: 20.0, Highest: 0.0},
+}
+
+// settingFigures are those of bleeding's end and of set.
+func settingFigures() []Figure {
+	return []Figure{
+		{
+			Name: "set_hours", Title: "time to initial set", Unit: "h",
+			Method: "setting time by concrete temperature from a table, put off by a retarder or brought forward by an accelerator",
+			Ways:   []Way{{Needs: []string{"load.temperature"}, Sharpens: settingSharpens, Compute: setHours}},
+		},
+		{
+			Name: "final_set_hours", Title: "time to final set", Unit: "h",
+			Method: "time to initial set times the usual ratio of final to initial set",
+			Cites:  []limit.Cite{{Source: "astm-c403", Where: "as tests by it usually come out", Basis: limit.Practice}},
+			Ways: []Way{{Needs: []string{"figure.set_hours"}, Compute: func(c *Calc) (Value, error) {
+				ratio, err := c.Table("setting.final_over_initial")
+				if err != nil {
+					return Value{}, err
+				}
+				v := c.Figure("set_hours")
+				v = Between(v.Low*ratio["least"], v.Best*ratio["usual"], v.High*ratio["most"])
+				c.Step("final set = %.2f (%.2f to %.2f) × initial set = %s to %s", ratio["usual"], ratio["least"], ratio["most"], Q(v.Low, "h"), Q(v.High, "h"))
+				return v, nil
+			}}},
+		},
+		{
+			Name: "bleed_end_hours", Title: "time until bleeding ends", Unit: "h",
+			Method: "between the time bleeding takes in the laboratory, longer or shorter as set is at this temperature, and initial set; best halfway",
+			Cites: []limit.Cite{
+				{Source: "fhwa-02-099", Where: "figure 1: bleeding ends at about initial set", Basis: limit.Published},
+				{Source: "trade", Where: "laboratory studies of bleeding", Basis: limit.Practice},
+			},
+			Ways: []Way{{Needs: []string{"figure.set_hours"}, Compute: bleedEnd}},
+		},
+	}
+}
+
+func setHours(c *Calc) (Value, error) {
+	t := c.Num("load.temperature")
+	plain, err := setAt(c, t)
+	if err != nil {
+		return Value{}, err
+	}
+	c.Step("ordinary concrete at %s sets in about %s", Q(t, "F"), Q(plain, "h"))
+	v := Exact(plain)
+	accelerator := c.Text("cold.accelerator")
+	if accelerator != "none" || c.Flag("order.retarder") {
+		if v, err = admixed(c, v, accelerator); err != nil {
+			return Value{}, err
+		}
+	}
+	spread, err := c.Table("setting.spread")
+	if err != nil {
+		return Value{}, err
+	}
+	c.Assume("cements and mixes differ: from %.2f to %.2f of the usual time", spread["least"], spread["most"])
+	return Between(v.Low*spread["least"], v.Best, v.High*spread["most"]), nil
+}
+
+// admixed moves the time of set by retarder and accelerator. What admixtures do in hours is tested at one temperature
+// and grows with the setting time at another.
+func admixed(c *Calc, v Value, accelerator string) (Value, error) {
+	tested, err := c.Limit("setting.temperature_of_test")
+	if err != nil {
+		return Value{}, err
+	}
+	then, err := setAt(c, tested)
+	if err != nil {
+		return Value{}, err
+	}
+	scale := v.Best / then
+	shift := func(least, most string, sign float64) (Value, error) {
+		a, err := c.Limit("setting." + least)
+		if err != nil {
+			return Value{}, err
+		}
+		b, err := c.Limit("setting." + most)
+		if sign > 0 {
+			return Between(v.Low+a*scale, v.Best+(a+b)/2*scale, v.High+b*scale), err
+		}
+		return Between(v.Low-b*scale, v.Best-(a+b)/2*scale, v.High-a*scale), err
+	}
+	switch accelerator {
+	case "non-chloride":
+		if v, err = shift("accelerator_least", "accelerator_most", -1); err == nil {
+			c.Step("a non-chloride accelerator brings it to between %s and %s", Q(v.Low, "h"), Q(v.High, "h"))
+		}
+	case "calcium chloride":
+		v, err = chlorideSet(c, v)
+	}
+	if err == nil && c.Flag("order.retarder") {
+		if v, err = shift("retarder_least", "retarder_most", 1); err == nil {
+			c.Step("the retarder puts it off to between %s and %s", Q(v.Low, "h"), Q(v.High, "h"))
+		}
+	}
+	return v, err
+}
+
+func chlorideSet(c *Calc, v Value) (Value, error) {
+	speed, err := c.Limit("setting.chloride_speed")
+	if err != nil {
+		return v, err
+	}
+	full, err := c.Limit("setting.chloride_dose")
+	if err != nil {
+		return v, err
+	}
+	dose := math.Min(c.Num("cold.chloride_dose"), full)
+	f := 1 + (speed-1)*dose/full
+	c.Step("%s of calcium chloride makes it set %.1f times as fast: %s", Q(dose, "%"), f, Q(v.Best/f, "h"))
+	return Between(v.Low/f, v.Best/f, v.High/f), nil
+}
+
+// setAt reads the setting time at a temperature in °F from the table, straight in its logarithm. Above the table set
+// goes on at the pace of its last two rows.
+func setAt(c *Calc, f float64) (float64, error) {
+	table, err := c.Table("setting.hours")
+	if err != nil {
+		return 0, err
+	}
+	return logAlong(table, f, "setting time", "F")
+}
+
+// logAlong interpolates a table of positive numbers in their logarithm. Beyond its last row it goes on at the slope of
+// the last two; before the first it fails.
+func logAlong(table map[string]float64, at float64, what, unit string) (float64, error) {
+	keys := make([]float64, 0, len(table))
+	values := map[float64]float64{}
+	for k, v := range table {
+		n, err := strconv.ParseFloat(k, 64)
+		if err != nil {
+			return 0, fmt.Errorf("the table of %s has a row %q that is no number", what, k)
+		}
+		keys, values[n] = append(keys, n), v
+	}
+	sort.Float64s(keys)
+	if len(keys) < 2 || at < keys[0] {
+		return 0, fmt.Errorf("the table of %s begins at %s", what, Q(keys[0], unit))
+	}
+	i := min(max(sort.SearchFloat64s(keys, at), 1), len(keys)-1)
+	a, b := keys[i-1], keys[i]
+	share := (at - a) / (b - a)
+	return math.Exp(math.Log(values[a]) + share*(math.Log(values[b])-math.Log(values[a]))), nil
+}
+
+func bleedEnd(c *Calc) (Value, error) {
+	study, err := c.Limit("setting.bleeding_study")
+	if err != nil {
+		return Value{}, err
+	}
+	at, err := c.Limit("setting.laboratory")
+	if err != nil {
+		return Value{}, err
+	}
+	then, err := setAt(c, at)
+	if err != nil {
+		return Value{}, err
+	}
+	set := c.Figure("set_hours")
+	early := study / then
+	v := Between(set.Low*early, set.Best*(1+early)/2, set.High)
+	c.Step("bleeding ends between %.2f of the time to initial set and initial set: %s to %s", early, Q(v.Low, "h"), Q(v.High, "h"))
+	return v, nil
+}
