@@ -10,40 +10,18 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hearsay/internal/figure"
-	"hearsay/internal/limit"
-	"hearsay/rules"
 )
 
-// stated is what a job states, in the units of the facts.
-type stated map[string]any
-
-func (s stated) Value(path string) (any, bool) {
-	v, ok := s[path]
-	return v, ok
-}
-
-// compute works one figure out from facts.
-func compute(t *testing.T, name string, facts stated) *figure.Result {
+// compute works one figure out from facts, known or not.
+func compute(t testing.TB, name string, f facts) *figure.Result {
 	t.Helper()
-	limits, err := limit.Load(rules.Files)
-	require.NoError(t, err)
-	set, err := figure.New(limits)
-	require.NoError(t, err)
-	return set.Sheet(facts).Result(name)
-}
-
-// known is a figure that must come out.
-func known(t *testing.T, name string, facts stated) figure.Value {
-	t.Helper()
-	r := compute(t, name, facts)
-	require.True(t, r.Known, "%s: missing %v, %s", name, r.Missing, r.Problem)
-	return r.Value
+	return figures(t).Sheet(f).Result(name)
 }
 
 // The worked example of ACI 305R: 0.25 lb/ft²/h off the nomograph, 0.24 by Uno's single formula as Concrete
 // International prints it.
 func TestEvaporationOfTheExampleInACI305(t *testing.T) {
-	v := known(t, "evaporation", stated{"load.temperature": 87.0, "weather.air": 80.0, "weather.humidity": 50.0, "weather.wind": 12.0})
+	v := known(t, "evaporation", facts{"load.temperature": 87.0, "weather.air": 80.0, "weather.humidity": 50.0, "weather.wind": 12.0})
 	assert.InDelta(t, 0.24, v.Best, 0.01)
 	assert.InDelta(t, 0.24, v.High, 0.005)
 }
@@ -64,26 +42,26 @@ func TestEvaporationOfLerchsTable(t *testing.T) {
 			n[i], err = strconv.ParseFloat(row[i], 64)
 			require.NoError(t, err)
 		}
-		v := known(t, "evaporation", stated{"load.temperature": n[0], "weather.air": n[1], "weather.humidity": n[2], "weather.wind": n[3]})
+		v := known(t, "evaporation", facts{"load.temperature": n[0], "weather.air": n[1], "weather.humidity": n[2], "weather.wind": n[3]})
 		assert.InDelta(t, n[4], v.Best, 0.008, "%v", row)
 	}
 }
 
 func TestEvaporationByDewPointIsTheSame(t *testing.T) {
-	facts := stated{"load.temperature": 70.0, "weather.air": 70.0, "weather.wind": 10.0}
-	facts["weather.dew_point"] = 59.9 // of air at 70 F and 70 %, Lerch's table rounds it to 59
-	byDew := known(t, "evaporation", facts)
-	delete(facts, "weather.dew_point")
-	facts["weather.humidity"] = 70.0
-	assert.InDelta(t, known(t, "evaporation", facts).Best, byDew.Best, 0.001)
-	facts["weather.dew_point"] = 40.0
-	assert.Contains(t, compute(t, "dew_point", facts).Problem, "contradict")
+	job := facts{"load.temperature": 70.0, "weather.air": 70.0, "weather.wind": 10.0}
+	job["weather.dew_point"] = 59.9 // of air at 70 F and 70 %, Lerch's table rounds it to 59
+	byDew := known(t, "evaporation", job)
+	delete(job, "weather.dew_point")
+	job["weather.humidity"] = 70.0
+	assert.InDelta(t, known(t, "evaporation", job).Best, byDew.Best, 0.001)
+	job["weather.dew_point"] = 40.0
+	assert.Contains(t, compute(t, "dew_point", job).Problem, "contradict")
 }
 
 // The table's own rows, and between 70 and 80 F a time between them.
 func TestSettingTime(t *testing.T) {
-	plain := stated{"order.retarder": false, "cold.accelerator": "none", "cold.chloride_dose": 0.0}
-	at := func(f float64) figure.Value { plain["load.temperature"] = f; return known(t, "set_hours", plain) }
+	plain := facts{"order.retarder": false, "cold.accelerator": "none", "cold.chloride_dose": 0.0}
+	at := func(f float64) *figure.Result { plain["load.temperature"] = f; return known(t, "set_hours", plain) }
 	assert.InDelta(t, 6, at(70).Best, 1e-9)
 	assert.InDelta(t, 19, at(30).Best, 1e-9)
 	assert.InDelta(t, 4.9, at(75).Best, 0.1)
@@ -92,35 +70,35 @@ func TestSettingTime(t *testing.T) {
 	assert.Less(t, v.Low, v.Best)
 	assert.Greater(t, v.High, v.Best)
 
-	chloride := stated{"order.retarder": false, "cold.accelerator": "calcium chloride", "cold.chloride_dose": 2.0, "load.temperature": 70.0}
+	chloride := facts{"order.retarder": false, "cold.accelerator": "calcium chloride", "cold.chloride_dose": 2.0, "load.temperature": 70.0}
 	assert.InDelta(t, 2, known(t, "set_hours", chloride).Best, 1e-9, "P. Rapp: 2 h against 6 h")
-	retarded := stated{"order.retarder": true, "cold.accelerator": "none", "cold.chloride_dose": 0.0, "load.temperature": 73.0}
+	retarded := facts{"order.retarder": true, "cold.accelerator": "none", "cold.chloride_dose": 0.0, "load.temperature": 73.0}
 	plain["load.temperature"] = 73.0
 	assert.InDelta(t, 2.25, known(t, "set_hours", retarded).Best-known(t, "set_hours", plain).Best, 1e-9, "ASTM C494 Type B: 1 to 3.5 h")
-	assert.NotEmpty(t, compute(t, "set_hours", stated{"load.temperature": 25.0, "order.retarder": false, "cold.accelerator": "none", "cold.chloride_dose": 0.0}).Problem)
+	assert.NotEmpty(t, compute(t, "set_hours", facts{"load.temperature": 25.0, "order.retarder": false, "cold.accelerator": "none", "cold.chloride_dose": 0.0}).Problem)
 }
 
 func TestUnknownAdmixturesGiveTheWholeRange(t *testing.T) {
-	r := compute(t, "set_hours", stated{"load.temperature": 70.0})
+	r := compute(t, "set_hours", facts{"load.temperature": 70.0})
 	require.True(t, r.Bounded)
 	assert.ElementsMatch(t, []string{"order.retarder", "cold.accelerator", "cold.chloride_dose"}, r.Missing)
-	for _, facts := range []stated{
+	for _, job := range []facts{
 		{"load.temperature": 70.0, "order.retarder": true, "cold.accelerator": "none", "cold.chloride_dose": 0.0},
 		{"load.temperature": 70.0, "order.retarder": false, "cold.accelerator": "calcium chloride", "cold.chloride_dose": 2.0},
 		{"load.temperature": 70.0, "order.retarder": true, "cold.accelerator": "non-chloride", "cold.chloride_dose": 0.0},
 	} {
-		v := known(t, "set_hours", facts)
+		v := known(t, "set_hours", job)
 		assert.GreaterOrEqual(t, v.Low, r.Low)
 		assert.LessOrEqual(t, v.High, r.High)
 	}
 }
 
 func TestBleedingEndsByInitialSet(t *testing.T) {
-	facts := stated{"order.retarder": false, "cold.accelerator": "none", "cold.chloride_dose": 0.0, "load.temperature": 70.0}
-	set, end, final := known(t, "set_hours", facts), known(t, "bleed_end_hours", facts), known(t, "final_set_hours", facts)
+	job := facts{"order.retarder": false, "cold.accelerator": "none", "cold.chloride_dose": 0.0, "load.temperature": 70.0}
+	set, end, final := known(t, "set_hours", job), known(t, "bleed_end_hours", job), known(t, "final_set_hours", job)
 	assert.InDelta(t, 1.5, end.Low, 1e-9) // 2 h in the laboratory, by the quickest of cements
 	assert.Equal(t, set.High, end.High)
 	assert.Greater(t, final.Best, set.Best)
-	assert.True(t, compute(t, "bleeding_rate", stated{}).Bounded)
-	assert.Equal(t, 0.1, known(t, "bleeding_rate", stated{"mix.bleeding": 0.1}).Best)
+	assert.True(t, compute(t, "bleeding_rate", facts{}).Bounded)
+	assert.Equal(t, 0.1, known(t, "bleeding_rate", facts{"mix.bleeding": 0.1}).Best)
 }
