@@ -28,6 +28,8 @@ type Book struct {
 	modules   map[string]*ast.Module
 	tests     map[string]*ast.Module
 
+	figuresRead []string // by any practice
+
 	compile  sync.Once
 	failed   error
 	compiler *ast.Compiler
@@ -37,7 +39,11 @@ type Book struct {
 
 	detailsLock sync.Mutex
 	details     map[string]rego.PreparedEvalQuery // by practice id: its numbers and mends
+	singles     map[string]singleQueries
 }
+
+// singleQueries judge one practice alone.
+type singleQueries struct{ wrong, here rego.PreparedPartialQuery }
 
 // Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, limits/, and the practices below the topic folders.
 // It parses the rules and does not compile them: that happens at the first judgement, since most commands need none.
@@ -54,7 +60,7 @@ func Load(fsys fs.FS) (*Book, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := &Book{Facts: facts, Limits: limits, Figures: figures, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}}
+	b := &Book{Facts: facts, Limits: limits, Figures: figures, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
 	if b.cautions, err = loadCautions(fsys, limits); err != nil {
 		return nil, err
 	}
@@ -119,6 +125,7 @@ func (b *Book) link() error {
 			}
 		}
 	}
+	b.figuresRead = figuresOf(b.practices...)
 	return nil
 }
 
@@ -168,6 +175,26 @@ func (b *Book) prepare() error {
 
 func (b *Book) query(q string) *rego.Rego {
 	return rego.New(rego.Query(q), rego.Compiler(b.compiler), rego.Store(b.store))
+}
+
+// single gives the prepared queries that judge one practice alone.
+func (b *Book) single(ctx context.Context, p *Practice) (singleQueries, error) {
+	b.detailsLock.Lock()
+	defer b.detailsLock.Unlock()
+	if q, ok := b.singles[p.ID]; ok {
+		return q, nil
+	}
+	var q singleQueries
+	var err error
+	rule := fmt.Sprintf("data.practice[%q][%q]", p.Topic, p.ID[len(p.Topic)+1:])
+	if q.wrong, err = b.query(rule + ".wrong[reason]").PrepareForPartial(ctx); err != nil {
+		return q, err
+	}
+	if q.here, err = b.query(rule + ".here = true").PrepareForPartial(ctx); err != nil {
+		return q, err
+	}
+	b.singles[p.ID] = q
+	return q, nil
 }
 
 // detail gives the prepared query for the numbers and mends of one practice.

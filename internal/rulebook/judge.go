@@ -54,7 +54,7 @@ func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
 		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
 	}
 	c := &court{book: b, job: j, sheet: b.Figures.Sheet(j)}
-	if err := c.open(); err != nil {
+	if err := c.open(b.figuresRead); err != nil {
 		return nil, err
 	}
 	here, err := c.partial(ctx, b.here)
@@ -76,6 +76,46 @@ func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
 	return review, nil
 }
 
+// JudgeOne judges a job with one practice alone, which is much quicker than with all.
+func (b *Book) JudgeOne(ctx context.Context, j *job.Job, id string) (*Judgement, error) {
+	if err := b.ready(); err != nil {
+		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
+	}
+	p, ok := b.Practice(id)
+	if !ok {
+		return nil, fmt.Errorf("no practice is called %s", id)
+	}
+	one, err := b.single(ctx, p)
+	if err != nil {
+		return nil, err
+	}
+	c := &court{book: b, job: j, sheet: b.Figures.Sheet(j)}
+	if err := c.open(figuresOf(p)); err != nil {
+		return nil, err
+	}
+	here, err := c.partial(ctx, one.here)
+	if err != nil {
+		return nil, err
+	}
+	wrong, err := c.partial(ctx, one.wrong)
+	if err != nil {
+		return nil, err
+	}
+	return c.judge(ctx, p, here["/"], wrong["/"])
+}
+
+func figuresOf(practices ...*Practice) []string {
+	names := map[string]bool{}
+	for _, p := range practices {
+		for _, path := range p.Reads {
+			if name, ok := cutFigure(path); ok {
+				names[name] = true
+			}
+		}
+	}
+	return keys(names)
+}
+
 // court is the state of judging one job.
 type court struct {
 	book     *Book
@@ -85,19 +125,19 @@ type court struct {
 	unknowns []*ast.Term
 }
 
-// open builds the input from the known facts and figures, and the list of what is not known.
-func (c *court) open() error {
+// open builds the input from the known facts and the figures named, and the list of what is not known.
+func (c *court) open(names []string) error {
 	input := c.job.Input()
 	figures, ranges := map[string]any{}, map[string]any{}
-	for _, f := range c.book.Figures.Figures() {
-		r := c.sheet.Result(f.Name)
+	for _, name := range names {
+		r := c.sheet.Result(name)
 		if !r.Known {
-			c.unknown("figure", f.Name)
-			c.unknown("range", f.Name)
+			c.unknown("figure", name)
+			c.unknown("range", name)
 			continue
 		}
-		figures[f.Name] = r.Best
-		ranges[f.Name] = map[string]any{"low": r.Low, "high": r.High}
+		figures[name] = r.Best
+		ranges[name] = map[string]any{"low": r.Low, "high": r.High}
 	}
 	input["figure"], input["range"] = figures, ranges
 	for _, g := range c.book.Facts.Groups {
@@ -117,8 +157,7 @@ func (c *court) open() error {
 }
 
 func (c *court) unknown(words ...string) {
-	ref := ast.Ref{ast.DefaultRootDocument}
-	ref[0] = ast.InputRootDocument
+	ref := ast.Ref{ast.InputRootDocument}
 	for _, w := range words {
 		ref = append(ref, ast.InternedTerm(w))
 	}

@@ -2,6 +2,7 @@ package rulebook
 
 import (
 	"fmt"
+	"maps"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -147,7 +148,11 @@ func (c *court) explain(r residue) Open {
 	facts := map[string]bool{}
 	for _, e := range r.exprs {
 		o.Conditions = append(o.Conditions, c.say(e, r.support))
-		c.hangsOn(e, r.support, facts, &o, map[string]bool{})
+		before, below := len(o.NoFigure), map[string]bool{}
+		c.hangsOn(e, r.support, below, &o, map[string]bool{})
+		if len(o.NoFigure) == before { // a condition on a figure that cannot be computed is settled by no fact
+			maps.Copy(facts, below)
+		}
 	}
 	o.Facts = keys(facts)
 	return o

@@ -1,0 +1,173 @@
+package rulebook_test
+
+import (
+	"context"
+	"fmt"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"hearsay/internal/job"
+	"hearsay/internal/rulebook"
+)
+
+// randomValue draws a value for a fact that makes sense.
+func randomValue(t *rapid.T, f *job.Fact) (any, bool) {
+	switch f.Kind {
+	case job.KindQuantity:
+		return map[string]any{"value": quantityNear(t, f), "unit": f.Unit}, true
+	case job.KindList:
+		var list []any
+		for range rapid.IntRange(1, 6).Draw(t, f.Path+" length") {
+			v := rapid.Float64Range(f.Possible.Low, f.Possible.High/3).Draw(t, f.Path)
+			list = append(list, map[string]any{"value": v, "unit": f.Unit})
+		}
+		return list, true
+	case job.KindChoice:
+		return rapid.SampledFrom(f.Choices).Draw(t, f.Path).Value, true
+	case job.KindFlag:
+		return rapid.Bool().Draw(t, f.Path), true
+	}
+	return nil, false
+}
+
+func quantityNear(t *rapid.T, f *job.Fact) float64 {
+	low, high := f.Usual.Low, f.Usual.High
+	steps := rapid.IntRange(0, 40).Draw(t, f.Path)
+	return low + (high-low)*float64(steps)/40
+}
+
+// randomJob states a random share of the dictionary, leaving out what would contradict what is stated.
+func randomJob(t *rapid.T, d *job.Dictionary) *job.Job {
+	share := rapid.IntRange(5, 100).Draw(t, "share stated")
+	j := job.New()
+	for _, f := range d.Facts() {
+		if rapid.IntRange(0, 99).Draw(t, "draw "+f.Path) >= share {
+			continue
+		}
+		value, ok := randomValue(t, f)
+		if !ok {
+			continue
+		}
+		next := j.Clone()
+		if next.State(d, f.Path, value) == nil && next.Clone().Follow(d) == nil {
+			j = next
+		}
+	}
+	require.NoError(t, j.Follow(d))
+	return j
+}
+
+// without gives the job with some of its stated facts forgotten.
+func without(t *rapid.T, d *job.Dictionary, j *job.Job) *job.Job {
+	less := j.Clone()
+	for _, s := range slices.Clone(less.Stated) {
+		if s.From == "" && rapid.Bool().Draw(t, "forget "+s.Fact.Path) {
+			less.Drop(s.Fact.Path)
+		}
+	}
+	require.NoError(t, less.Follow(d))
+	return less
+}
+
+func statuses(t *rapid.T, b *rulebook.Book, j *job.Job) map[string]string {
+	review, err := b.Judge(context.Background(), j)
+	require.NoError(t, err)
+	byID := map[string]string{}
+	for _, one := range review.Judgements {
+		byID[one.Practice.ID] = one.Status
+	}
+	return byID
+}
+
+// TestLearningNeverContradicts: what a job with facts forgotten calls right or wrong, the job with those facts does not
+// contradict. (First promise.)
+func TestLearningNeverContradicts(t *testing.T) {
+	b := load(t)
+	rapid.Check(t, func(t *rapid.T) {
+		full := randomJob(t, b.Facts)
+		less := without(t, b.Facts, full)
+		known := statuses(t, b, full)
+		for id, status := range statuses(t, b, less) {
+			switch {
+			case status == rulebook.Wrong && known[id] != rulebook.Wrong,
+				status == rulebook.Right && known[id] != rulebook.Right && known[id] != rulebook.NotHere,
+				status == rulebook.NotHere && known[id] != rulebook.NotHere:
+				t.Fatalf("%s is %s when less is known, and %s when more is known", id, status, known[id])
+			}
+		}
+	})
+}
+
+// TestEveryFactAskedForMatters: for every fact that an open practice asks for there are two jobs that differ in that fact
+// alone and come out differently. (Second promise.) The search for them is random, so each fact is given many tries.
+func TestEveryFactAskedForMatters(t *testing.T) {
+	b := load(t)
+	random := rand.New(rand.NewPCG(7, 11))
+	jobs := rapid.Custom(func(t *rapid.T) *job.Job { return randomJob(t, b.Facts) })
+	tried := map[string]bool{}
+	for seed := range 40 {
+		j := jobs.Example(seed)
+		review, err := b.Judge(context.Background(), j)
+		require.NoError(t, err)
+		for _, one := range review.Judgements {
+			for _, fact := range one.Asks {
+				key := one.Practice.ID + " " + fact
+				if !tried[key] && !canMatter(t, b, j, one, fact, random) {
+					t.Errorf("%s asks for %s, which changes nothing: %v", one.Practice.ID, fact, opens(one))
+				}
+				tried[key] = true
+			}
+		}
+	}
+}
+
+// canMatter looks for values of the other facts asked for with which two values of this fact give different answers.
+func canMatter(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement, fact string, random *rand.Rand) bool {
+	f, _ := b.Facts.Fact(fact)
+	for range 150 {
+		rest := j.Clone()
+		for _, other := range one.Asks {
+			if g, _ := b.Facts.Fact(other); other != fact {
+				_ = rest.State(b.Facts, other, randomWritten(random, g))
+			}
+		}
+		seen := map[string]bool{}
+		for range 6 {
+			with := rest.Clone()
+			if with.State(b.Facts, fact, randomWritten(random, f)) != nil || with.Follow(b.Facts) != nil {
+				continue
+			}
+			after, err := b.JudgeOne(context.Background(), with, one.Practice.ID)
+			require.NoError(t, err)
+			seen[fmt.Sprint(after.Status, after.Reasons, after.Asks)] = true
+			if len(seen) > 1 {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func randomWritten(random *rand.Rand, f *job.Fact) any {
+	between := func(r *job.Range) any {
+		return map[string]any{"value": r.Low + (r.High-r.Low)*random.Float64(), "unit": f.Unit}
+	}
+	switch f.Kind {
+	case job.KindQuantity:
+		if random.IntN(3) == 0 {
+			return between(f.Possible)
+		}
+		return between(f.Usual)
+	case job.KindList:
+		return []any{between(f.Possible), between(f.Possible), between(f.Possible)}
+	case job.KindChoice:
+		return f.Choices[random.IntN(len(f.Choices))].Value
+	case job.KindFlag:
+		return random.IntN(2) == 0
+	}
+	return nil
+}
