@@ -2,7 +2,6 @@ package figure
 
 import (
 	"fmt"
-	"maps"
 	"math"
 	"slices"
 	"sort"
@@ -133,84 +132,6 @@ func (s *Sheet) missing(w *Way, override map[string]any) (missing []string, why 
 		missing = append(missing, r.Missing...)
 	}
 	return missing, ""
-}
-
-// run computes one way. Where facts that sharpen it, or a figure it needs, are unknown, it is computed at both ends of
-// each and the result is the range of what comes out.
-func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
-	ends := []map[string]any{maps.Clone(override)}
-	missing := s.split(&ends, w.Sharpens, override)
-	for _, n := range w.Needs {
-		if inner, ok := figureName(n); ok {
-			missing = append(missing, s.splitFigure(&ends, inner, override)...)
-		}
-	}
-	if len(missing) == 0 {
-		return s.once(f, w, override)
-	}
-	r := &Result{Figure: f, Bounded: true, Missing: sorted(missing)}
-	r.Low, r.High = math.Inf(1), math.Inf(-1)
-	for _, end := range ends {
-		one := s.once(f, w, end)
-		if one.Problem != "" {
-			return &Result{Figure: f, Cites: one.Cites, Missing: r.Missing}
-		}
-		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
-		r.Cites, r.Assumed = mergeCites(r.Cites, one.Cites), mergeText(r.Assumed, one.Assumed)
-	}
-	r.Best = (r.Low + r.High) / 2
-	return r
-}
-
-// splitFigure splits at the unknown facts that a needed figure, or one below it, is sharpened by.
-func (s *Sheet) splitFigure(ends *[]map[string]any, name string, override map[string]any) []string {
-	r := s.result(name, override)
-	if !r.Bounded {
-		return nil
-	}
-	var missing []string
-	for i := range r.Figure.Ways {
-		w := &r.Figure.Ways[i]
-		if lacks, why := s.missing(w, override); len(lacks) > 0 || why != "" {
-			continue
-		}
-		missing = append(missing, s.split(ends, w.Sharpens, override)...)
-		for _, n := range w.Needs {
-			if inner, ok := figureName(n); ok {
-				missing = append(missing, s.splitFigure(ends, inner, override)...)
-			}
-		}
-	}
-	return missing
-}
-
-// split doubles the ends: once with the lowest and once with the highest value of the unknown facts among the bounds.
-func (s *Sheet) split(ends *[]map[string]any, bounds []Bound, override map[string]any) []string {
-	low, high := map[string]any{}, map[string]any{}
-	var missing []string
-	for _, b := range bounds {
-		if _, ok := override[b.Fact]; ok {
-			continue
-		}
-		if _, ok := s.facts.Value(b.Fact); !ok {
-			missing = append(missing, b.Fact)
-			low[b.Fact], high[b.Fact] = b.Lowest, b.Highest
-		}
-	}
-	if len(missing) == 0 {
-		return nil
-	}
-	var both []map[string]any
-	for _, end := range *ends {
-		for _, more := range []map[string]any{low, high} {
-			one := map[string]any{}
-			maps.Copy(one, end)
-			maps.Copy(one, more)
-			both = append(both, one)
-		}
-	}
-	*ends = both
-	return missing
 }
 
 func (s *Sheet) once(f *Figure, w *Way, override map[string]any) *Result {

@@ -169,7 +169,7 @@ func (c *court) hangsOn(x any, support map[string][]*ast.Rule, facts map[string]
 			if result.Problem != "" {
 				o.NoFigure = append(o.NoFigure, fmt.Sprintf("the %s cannot be computed: %s", result.Figure.Title, result.Problem))
 			}
-			for _, f := range result.Missing {
+			for _, f := range c.sheet.Lacks(words[2]) {
 				facts[f] = true
 			}
 		case len(words) >= 3 && words[0] == "input":

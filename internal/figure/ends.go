@@ -1,0 +1,142 @@
+package figure
+
+import (
+	"maps"
+	"math"
+	"slices"
+)
+
+// Where facts that only sharpen a figure are unknown it is a range. This file computes the ends of that range, and finds
+// the facts that make it one.
+
+// run computes one way. Where facts that sharpen it, or a figure it needs, are unknown, it is computed at both ends of
+// each and the result is the range of what comes out.
+func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
+	ends, missing := s.ends(w, override)
+	if len(missing) == 0 {
+		return s.once(f, w, override)
+	}
+	r := &Result{Figure: f, Bounded: true, Missing: sorted(missing)}
+	r.Low, r.High = math.Inf(1), math.Inf(-1)
+	for _, end := range ends {
+		one := s.once(f, w, end)
+		if one.Problem != "" {
+			return &Result{Figure: f, Cites: one.Cites, Missing: r.Missing}
+		}
+		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
+		r.Cites, r.Assumed = mergeCites(r.Cites, one.Cites), mergeText(r.Assumed, one.Assumed)
+	}
+	if r.Low == r.High { // the unknown facts do not matter to it
+		r.Known, r.Bounded, r.Missing = true, false, nil
+	}
+	r.Best = (r.Low + r.High) / 2
+	return r
+}
+
+// Lacks lists the facts that could still change a figure, sorted: the missing ones, without those that make no difference
+// at either end of a range.
+func (s *Sheet) Lacks(name string) []string {
+	r := s.Result(name)
+	if !r.Bounded {
+		return r.Missing
+	}
+	var matter []string
+	for i := range r.Figure.Ways {
+		w := &r.Figure.Ways[i]
+		if missing, why := s.missing(w, nil); len(missing) == 0 && why == "" {
+			matter = append(matter, s.matter(r.Figure, w, r.Missing)...)
+		}
+	}
+	return sorted(matter)
+}
+
+// matter picks those of the missing facts of a way that change its result alone, the others being at an end of theirs.
+func (s *Sheet) matter(f *Figure, w *Way, missing []string) []string {
+	var matter []string
+	ends, _ := s.ends(w, nil)
+	for _, fact := range missing {
+		if slices.ContainsFunc(ends, func(end map[string]any) bool { return s.changes(f, w, fact, end, ends) }) {
+			matter = append(matter, fact)
+		}
+	}
+	return matter
+}
+
+// changes says whether a fact with its value from another end makes a difference at this end.
+func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends []map[string]any) bool {
+	here := s.once(f, w, end)
+	for _, other := range ends {
+		if other[fact] == end[fact] {
+			continue
+		}
+		changed := maps.Clone(end)
+		changed[fact] = other[fact]
+		if there := s.once(f, w, changed); there.Value != here.Value || there.Problem != here.Problem {
+			return true
+		}
+	}
+	return false
+}
+
+// ends gives the overrides at which the corners of a way's range lie, and the facts that are unknown there.
+func (s *Sheet) ends(w *Way, override map[string]any) (ends []map[string]any, missing []string) {
+	ends = []map[string]any{maps.Clone(override)}
+	missing = s.split(&ends, w.Sharpens, override)
+	for _, n := range w.Needs {
+		if inner, ok := figureName(n); ok {
+			missing = append(missing, s.splitFigure(&ends, inner, override)...)
+		}
+	}
+	return ends, missing
+}
+
+// splitFigure splits at the unknown facts that a needed figure, or one below it, is sharpened by.
+func (s *Sheet) splitFigure(ends *[]map[string]any, name string, override map[string]any) []string {
+	r := s.result(name, override)
+	if !r.Bounded {
+		return nil
+	}
+	var missing []string
+	for i := range r.Figure.Ways {
+		w := &r.Figure.Ways[i]
+		if lacks, why := s.missing(w, override); len(lacks) > 0 || why != "" {
+			continue
+		}
+		missing = append(missing, s.split(ends, w.Sharpens, override)...)
+		for _, n := range w.Needs {
+			if inner, ok := figureName(n); ok {
+				missing = append(missing, s.splitFigure(ends, inner, override)...)
+			}
+		}
+	}
+	return missing
+}
+
+// split doubles the ends: once with the lowest and once with the highest value of the unknown facts among the bounds.
+func (s *Sheet) split(ends *[]map[string]any, bounds []Bound, override map[string]any) []string {
+	low, high := map[string]any{}, map[string]any{}
+	var missing []string
+	for _, b := range bounds {
+		if _, ok := override[b.Fact]; ok {
+			continue
+		}
+		if _, ok := s.facts.Value(b.Fact); !ok {
+			missing = append(missing, b.Fact)
+			low[b.Fact], high[b.Fact] = b.Lowest, b.Highest
+		}
+	}
+	if len(missing) == 0 {
+		return nil
+	}
+	var both []map[string]any
+	for _, end := range *ends {
+		for _, more := range []map[string]any{low, high} {
+			one := map[string]any{}
+			maps.Copy(one, end)
+			maps.Copy(one, more)
+			both = append(both, one)
+		}
+	}
+	*ends = both
+	return missing
+}
