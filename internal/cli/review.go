@@ -17,9 +17,10 @@ import (
 )
 
 type reviewOptions struct {
-	all     bool
-	working bool
-	lines   bool
+	all       bool
+	working   bool
+	lines     bool
+	corrected string
 }
 
 func (a *app) reviewCommand() *cobra.Command {
@@ -43,6 +44,7 @@ questions are open, 3 the job could not be used.`,
 	c.Flags().BoolVar(&o.all, "all", false, "show every finding, not only what is wrong")
 	c.Flags().BoolVar(&o.working, "working", false, "show how each number was computed, and its sources")
 	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
+	c.Flags().StringVar(&o.corrected, "corrected", "", "write the job with the least changes that leave nothing wrong to this `file`")
 	return c
 }
 
@@ -54,11 +56,7 @@ func (a *app) review(name string, o reviewOptions) error {
 	if o.lines {
 		return a.reviewLines(book, name)
 	}
-	text, err := a.read(name)
-	if err != nil {
-		return err
-	}
-	j, _, err := job.Read(book.Facts, name, text)
+	j, err := a.readJob(book, name)
 	if err != nil {
 		return err
 	}
@@ -67,6 +65,11 @@ func (a *app) review(name string, o reviewOptions) error {
 		return err
 	}
 	a.status = status(result)
+	if o.corrected != "" {
+		if err := a.writeCorrected(book, j, o.corrected); err != nil {
+			return err
+		}
+	}
 	if a.json {
 		return a.printJSON(result)
 	}
@@ -74,6 +77,24 @@ func (a *app) review(name string, o reviewOptions) error {
 	look.All, look.Working = o.all, o.working
 	result.Text(a.out, look)
 	return nil
+}
+
+func (a *app) readJob(book *rulebook.Book, name string) (*job.Job, error) {
+	text, err := a.read(name)
+	if err != nil {
+		return nil, err
+	}
+	j, _, err := job.Read(book.Facts, name, text)
+	return j, err
+}
+
+// reviewFile reads and judges one job.
+func (a *app) reviewFile(book *rulebook.Book, name string) (*report.Review, error) {
+	j, err := a.readJob(book, name)
+	if err != nil {
+		return nil, err
+	}
+	return a.judge(book, j)
 }
 
 // judge reviews one job.

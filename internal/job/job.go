@@ -2,8 +2,8 @@ package job
 
 import (
 	"fmt"
+	"maps"
 	"slices"
-	"sort"
 	"strings"
 
 	"hearsay/internal/quantity"
@@ -155,12 +155,7 @@ func (j *Job) Follow(d *Dictionary) error {
 }
 
 func (j *Job) imply(d *Dictionary, s Stated, then map[string]any) error {
-	paths := make([]string, 0, len(then))
-	for p := range then {
-		paths = append(paths, p)
-	}
-	sort.Strings(paths)
-	for _, p := range paths {
+	for _, p := range sortedKeys(then) {
 		f, _ := d.Fact(p)
 		value, err := f.read(then[p])
 		if err != nil {
@@ -176,6 +171,8 @@ func (j *Job) imply(d *Dictionary, s Stated, then map[string]any) error {
 	}
 	return nil
 }
+
+func sortedKeys[T any](m map[string]T) []string { return slices.Sorted(maps.Keys(m)) }
 
 // Contradiction says that two statements cannot both be so.
 type Contradiction struct{ One, Other Stated }

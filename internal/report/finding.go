@@ -38,6 +38,7 @@ type Finding struct {
 	Status   string         `json:"status"`
 	Severity string         `json:"severity"`
 	Stage    string         `json:"stage"`
+	Concerns bool           `json:"concerns"` // it is certain that it concerns this job
 	What     string         `json:"what"`
 	Why      string         `json:"why"`
 	Do       string         `json:"do"`
@@ -123,7 +124,7 @@ func rank(f Finding) int {
 
 func finding(b *rulebook.Book, j *rulebook.Judgement, system quantity.System) Finding {
 	p := j.Practice
-	f := Finding{Practice: p.ID, Status: j.Status, Severity: p.Severity, Stage: p.Stage, What: p.Title,
+	f := Finding{Practice: p.ID, Status: j.Status, Concerns: j.Concerns, Severity: p.Severity, Stage: p.Stage, What: p.Title,
 		Why: Plain(p.Why, system), Do: Plain(p.Do, system), Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
 		Open: []Open{}, Sources: Sources(b.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: p.Act}
 	for _, n := range j.Numbers {

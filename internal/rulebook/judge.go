@@ -3,6 +3,7 @@ package rulebook
 import (
 	"context"
 	"fmt"
+	"slices"
 	"sort"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -25,6 +26,7 @@ const (
 type Judgement struct {
 	Practice *Practice
 	Status   string
+	Concerns bool     // it is certain that the practice concerns the job
 	Reasons  []string // for wrong: the rule's own words for what holds, sorted
 	Open     []Open   // for ask: each way it would be wrong, and on what that hangs
 	Asks     []string // for ask: the facts that would settle it, sorted
@@ -200,6 +202,7 @@ func (c *court) judge(ctx context.Context, p *Practice, here, wrong []residue) (
 	default:
 		one.Status = Right
 	}
+	one.Concerns = one.Status == Wrong || slices.ContainsFunc(here, func(r residue) bool { return len(r.exprs) == 0 })
 	if one.Status == NotHere {
 		return one, nil
 	}
