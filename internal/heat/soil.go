@@ -16,7 +16,7 @@ const (
 	mineralHeat = 0.17 * 4186.8 // J/kg·K
 	waterHeat   = 4186.8        // J/kg·K
 	iceHeat     = waterHeat / 2 // J/kg·K
-	iceFusion   = 334000        // J/kg
+	iceFusion   = 144 * 2326    // J/kg
 )
 
 // LatentHeat is the heat that freezing all of its water sets free, J/m³.
