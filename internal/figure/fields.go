@@ -4,6 +4,7 @@ package figure
 func fields() [][]Figure {
 	return [][]Figure{
 		mixFigures(),
+		costFigures(),
 		evaporationFigures(),
 		settingFigures(),
 	}

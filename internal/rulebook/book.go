@@ -119,6 +119,11 @@ func (b *Book) link() error {
 				return fmt.Errorf("%s reads data.%s, which is in no file of limits/", p.File, l)
 			}
 		}
+		for _, c := range p.Costs {
+			if _, ok := b.Figures.Find(c); !ok {
+				return fmt.Errorf("%s names cost %q, which is not a figure", p.File, c)
+			}
+		}
 		for _, c := range p.Cautions {
 			if b.cautions[c] == nil {
 				return fmt.Errorf("%s names caution %q, which is not in cautions.yaml", p.File, c)

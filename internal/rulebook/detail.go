@@ -53,6 +53,7 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 		}
 	}
 	if one.Status == Wrong {
+		c.costs(one)
 		one.Mend, _ = rule["mend"].(map[string]any)
 		for k, v := range one.Mend {
 			if n, ok := asFloat(v); ok {
@@ -61,6 +62,17 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 		}
 	}
 	return nil
+}
+
+// costs adds what a wrong practice costs, as far as prices are given.
+func (c *court) costs(one *Judgement) {
+	for _, name := range one.Practice.Costs {
+		if r := c.sheet.Result(name); r.Known {
+			n := Number{Name: r.Figure.Title}
+			n.Yours = c.side(&n, "figure."+name)
+			one.Numbers = append(one.Numbers, n)
+		}
+	}
 }
 
 // number reads one entry of a rule's `number` document. A side is a number, or the path of a fact or figure

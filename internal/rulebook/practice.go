@@ -23,6 +23,8 @@ type Practice struct {
 	Severity string `json:"severity"` // stop, fix, mind
 	// Numbers names the numbers of the rule's `number` document in the order to print them.
 	Numbers []string `json:"numbers,omitempty"`
+	// Costs names the figures that say what it costs, shown where the prices they need are given.
+	Costs []string `json:"costs,omitempty"`
 	// Cautions are ids of cautions.yaml.
 	Cautions []string `json:"cautions,omitempty"`
 	// Act says that no change of the order mends it: something must happen at the site first.
@@ -120,6 +122,8 @@ func (p *Practice) custom(values map[string]any) error {
 			p.Do = text
 		case key == "numbers" && isList:
 			p.Numbers = list
+		case key == "costs" && isList:
+			p.Costs = list
 		case key == "cautions" && isList:
 			p.Cautions = list
 		case key == "act" && isFlag:
