@@ -18,19 +18,27 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 	}
 	r := &Result{Figure: f, Bounded: true, Missing: sorted(missing)}
 	r.Low, r.High = math.Inf(1), math.Inf(-1)
+	r.BestLow, r.BestHigh = r.Low, r.High
 	for _, end := range ends {
 		one := s.once(f, w, end)
 		if one.Problem != "" {
 			return &Result{Figure: f, Cites: one.Cites, Missing: r.Missing}
 		}
 		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
+		r.BestLow, r.BestHigh = math.Min(r.BestLow, one.Best), math.Max(r.BestHigh, one.Best)
 		r.Cites, r.Assumed = mergeCites(r.Cites, one.Cites), mergeText(r.Assumed, one.Assumed)
 	}
-	if r.Low == r.High { // the unknown facts do not matter to it
+	r.Best = (r.BestLow + r.BestHigh) / 2
+	if r.BestLow == r.BestHigh && s.alike(f, w, ends) { // the unknown facts do not matter to it
 		r.Known, r.Bounded, r.Missing = true, false, nil
 	}
-	r.Best = (r.Low + r.High) / 2
 	return r
+}
+
+// alike says whether a way comes out the same at all its ends.
+func (s *Sheet) alike(f *Figure, w *Way, ends []map[string]any) bool {
+	first := s.once(f, w, ends[0]).Value
+	return !slices.ContainsFunc(ends, func(end map[string]any) bool { return s.once(f, w, end).Value != first })
 }
 
 // Lacks lists the facts that could still change a figure, sorted: the missing ones, without those that make no difference

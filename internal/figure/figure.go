@@ -53,11 +53,13 @@ type Result struct {
 	Known   bool // Value can be used
 	Bounded bool // not known, but known to lie between Value.Low and Value.High
 	Value
-	Working []string
-	Assumed []string // what was taken for granted, in words
-	Cites   []limit.Cite
-	Missing []string // facts that would make it known, sorted; empty when it is known or cannot be computed
-	Problem string   // why it cannot be computed although its needs are known
+	// BestLow and BestHigh are the ends of what Value.Best can be, where it is bounded.
+	BestLow, BestHigh float64
+	Working           []string
+	Assumed           []string // what was taken for granted, in words
+	Cites             []limit.Cite
+	Missing           []string // facts that would make it known, sorted; empty when it is known or cannot be computed
+	Problem           string   // why it cannot be computed although its needs are known
 }
 
 // Set holds every figure there is.

@@ -77,37 +77,29 @@ const (
 	no
 )
 
-// decided judges a comparison of a figure that is not known but bounded with a number: where the whole range lies on
-// one side of the number, the comparison is decided.
+// decided judges a comparison in which a figure is not known but bounded: where the whole of its range lies on one side of
+// the number, or of the whole range of the other figure, the comparison is decided.
 func (c *court) decided(e *ast.Expr) verdict {
 	if e.Negated || !e.IsCall() || len(e.Operands()) != 2 {
 		return open
 	}
-	op := e.Operator().String()
-	low, high, isFigure := c.bounds(e.Operand(0))
-	limit, isNumber := c.numberOf(e.Operand(1))
-	if !isFigure || !isNumber {
-		low, high, isFigure = c.bounds(e.Operand(1))
-		limit, isNumber = c.numberOf(e.Operand(0))
-		op = mirrored[op]
-	}
-	if !isFigure || !isNumber {
+	low, high, ok := c.bounds(e.Operand(0))
+	least, most, ok2 := c.bounds(e.Operand(1))
+	if !ok || !ok2 {
 		return open
 	}
-	switch op {
+	switch e.Operator().String() {
 	case "gt":
-		return side(low > limit, high <= limit)
+		return side(low > most, high <= least)
 	case "gte":
-		return side(low >= limit, high < limit)
+		return side(low >= most, high < least)
 	case "lt":
-		return side(high < limit, low >= limit)
+		return side(high < least, low >= most)
 	case "lte":
-		return side(high <= limit, low > limit)
+		return side(high <= least, low > most)
 	}
 	return open
 }
-
-var mirrored = map[string]string{"gt": "lt", "gte": "lte", "lt": "gt", "lte": "gte"}
 
 func side(always, never bool) verdict {
 	switch {
@@ -119,27 +111,24 @@ func side(always, never bool) verdict {
 	return open
 }
 
-// bounds gives the range of a bounded figure that a term refers to.
+// bounds gives what a term can be: a number is itself, a bounded figure its range.
 func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
-	ref, isRef := t.Value.(ast.Ref)
-	if !isRef {
-		return 0, 0, false
+	switch v := t.Value.(type) {
+	case ast.Number:
+		f, ok := v.Float64()
+		return f, f, ok
+	case ast.Ref:
+		words := refWords(v)
+		if len(words) < 3 || words[0] != "input" || words[1] != "figure" && words[1] != "range" {
+			return 0, 0, false
+		}
+		r := c.sheet.Result(words[2])
+		if words[1] == "figure" { // a rule that compares a figure compares its best value
+			return r.BestLow, r.BestHigh, r.Bounded
+		}
+		return r.Low, r.High, r.Bounded
 	}
-	words := refWords(ref)
-	if len(words) < 3 || words[0] != "input" || words[1] != "figure" && words[1] != "range" {
-		return 0, 0, false
-	}
-	r := c.sheet.Result(words[2])
-	return r.Low, r.High, r.Bounded
-}
-
-func (c *court) numberOf(t *ast.Term) (float64, bool) {
-	n, ok := t.Value.(ast.Number)
-	if !ok {
-		return 0, false
-	}
-	f, ok := n.Float64()
-	return f, ok
+	return 0, 0, false
 }
 
 // explain puts a residue into words and lists the facts it hangs on.

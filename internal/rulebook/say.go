@@ -58,6 +58,9 @@ var comparisons = map[string]string{
 	"gt": "is above", "gte": "is at least", "lt": "is below", "lte": "is at most", "neq": "is not", "eq": "is", "equal": "is",
 }
 
+// mirrored is what a comparison becomes when its sides change places.
+var mirrored = map[string]string{"gt": "lt", "gte": "lte", "lt": "gt", "lte": "gte"}
+
 func (c *court) sayCall(e *ast.Expr) string {
 	op := e.Operator().String()
 	if op == "internal.member_2" && len(e.Operands()) == 2 {
