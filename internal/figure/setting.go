@@ -2,6 +2,7 @@ package figure
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"sort"
 	"strconv"
@@ -128,14 +129,25 @@ func chlorideSet(c *Calc, v Value) (Value, error) {
 }
 
 // setAt reads the setting time at a temperature in °F from the table, straight in its logarithm. Above the table set
-// goes on at the pace of its last two rows.
+// goes on at the pace of its last two rows. The table is cited by the part that is read.
 func setAt(c *Calc, f float64) (float64, error) {
-	table, err := c.Table("setting.hours")
-	if err != nil {
-		return 0, err
+	parts := []string{"setting.hours_warm", "setting.hours_cool"}
+	rows := map[string]float64{}
+	for i, part := range parts {
+		if i == 1 && f >= publishedFrom {
+			break
+		}
+		table, err := c.Table(part)
+		if err != nil {
+			return 0, err
+		}
+		maps.Copy(rows, table)
 	}
-	return logAlong(table, f, "setting time", "F")
+	return logAlong(rows, f, "setting time", "F")
 }
+
+// publishedFrom is where the part of the table begins that was seen in print, °F.
+const publishedFrom = 70
 
 // logAlong interpolates a table of positive numbers in their logarithm. Beyond its last row it goes on at the slope of
 // the last two; before the first it fails.

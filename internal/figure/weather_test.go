@@ -65,7 +65,7 @@ func TestSettingTime(t *testing.T) {
 	assert.InDelta(t, 6, at(70).Best, 1e-9)
 	assert.InDelta(t, 19, at(30).Best, 1e-9)
 	assert.InDelta(t, 4.9, at(75).Best, 0.1)
-	assert.Less(t, at(110).Best, 1.0)
+	assert.Less(t, at(110).Best, at(100).Best)
 	v := at(70)
 	assert.Less(t, v.Low, v.Best)
 	assert.Greater(t, v.High, v.Best)
@@ -101,4 +101,38 @@ func TestBleedingEndsByInitialSet(t *testing.T) {
 	assert.Greater(t, final.Best, set.Best)
 	assert.True(t, compute(t, "bleeding_rate", facts{}).Bounded)
 	assert.Equal(t, 0.1, known(t, "bleeding_rate", facts{"mix.bleeding": 0.1}).Best)
+}
+
+// Further rows of Menzel's and of Uno's formula, worked by hand from steam-table pressures.
+func TestBothEvaporationFormulas(t *testing.T) {
+	for _, row := range [][6]float64{{75, 75, 50, 5, 0.069, 0.073}, {85, 90, 40, 10, 0.169, 0.179}, {90, 95, 25, 15, 0.368, 0.384},
+		{60, 50, 40, 15, 0.138, 0.146}, {80, 60, 60, 8, 0.159, 0.170}, {70, 40, 30, 20, 0.312, 0.342}} {
+		v := known(t, "evaporation", facts{"load.temperature": row[0], "weather.air": row[1], "weather.humidity": row[2], "weather.wind": row[3]})
+		assert.InDelta(t, row[4], v.Low, 0.002, "%v", row)
+		assert.InDelta(t, row[5], v.High, 0.002, "%v", row)
+	}
+}
+
+// Cold air cannot hold the vapor: whatever its humidity, warm concrete dries. Damp calm air dries nothing, whatever else.
+func TestEvaporationIsBoundedByUnknownWindAndHumidity(t *testing.T) {
+	r := compute(t, "evaporation", facts{"load.temperature": 80.0, "weather.air": 40.0, "weather.wind": 10.0})
+	require.True(t, r.Bounded)
+	assert.InDelta(t, 0.205, r.BestLow, 0.008, "Lerch's row for saturated air")
+	assert.Equal(t, []string{"weather.humidity"}, r.Missing)
+	for _, wind := range []float64{0, 3, 12, 40, 150} {
+		v := known(t, "evaporation", facts{"load.temperature": 70.0, "weather.air": 70.0, "weather.humidity": 60.0, "weather.wind": wind})
+		r := compute(t, "evaporation", facts{"load.temperature": 70.0, "weather.air": 70.0, "weather.humidity": 60.0})
+		require.True(t, r.Bounded)
+		assert.GreaterOrEqual(t, v.Best, r.BestLow)
+		assert.LessOrEqual(t, v.Best, r.BestHigh)
+	}
+}
+
+func TestWorstHourOfAForecast(t *testing.T) {
+	hours := []map[string]float64{{"hour": 0, "air": 70, "humidity": 70, "wind": 5}, {"hour": 1, "air": 90, "humidity": 10, "wind": 25}, {"hour": 2, "air": 70, "dew_point": 59.9, "wind": 10}}
+	worst := known(t, "evaporation_worst", facts{"load.temperature": 90.0, "weather.forecast": hours})
+	assert.InDelta(t, 0.74, worst.Best, 0.008, "Lerch's row for that hour")
+	assert.Contains(t, worst.Working[len(worst.Working)-1], "hour 1")
+	delete(hours[2], "dew_point")
+	assert.Contains(t, compute(t, "evaporation_worst", facts{"load.temperature": 90.0, "weather.forecast": hours}).Problem, "humidity")
 }
