@@ -114,6 +114,8 @@ func (r *reader) top(body ast.Node) {
 			r.job.About = scalarText(g.Value)
 		case "say":
 			r.say = scalarText(g.Value)
+		case "not_known":
+			r.notKnown(g.Value)
 		default:
 			r.group(key, g)
 		}
@@ -137,6 +139,21 @@ func (r *reader) group(key string, g *ast.MappingValueNode) {
 	for _, f := range facts {
 		r.fact(key+"."+keyText(f), f)
 	}
+}
+
+// notKnown reads the list of facts that nobody could tell.
+func (r *reader) notKnown(n ast.Node) {
+	var paths []string
+	if err := yaml.NodeToValue(n, &paths); err != nil {
+		r.problem(n, "not_known is a list of facts, for example [order.air]")
+		return
+	}
+	for _, p := range paths {
+		if _, ok := r.d.Fact(p); !ok {
+			r.problem(n, "not_known: %v", unknownFact(r.d, p))
+		}
+	}
+	r.job.NotKnown = paths
 }
 
 func (r *reader) isGroup(key string) bool {

@@ -15,6 +15,7 @@ type Job struct {
 	About    string
 	Stated   []Stated // in the order they were written, what follows from them last
 	Warnings []string
+	NotKnown []string // facts that were asked for and that nobody could tell
 	index    map[string]int
 }
 
@@ -130,6 +131,7 @@ func (j *Job) Clone() *Job {
 	c := *j
 	c.Stated = slices.Clone(j.Stated)
 	c.Warnings = slices.Clone(j.Warnings)
+	c.NotKnown = slices.Clone(j.NotKnown)
 	c.index = make(map[string]int, len(j.index))
 	for k, v := range j.index {
 		c.index[k] = v

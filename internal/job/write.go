@@ -36,6 +36,9 @@ func Write(w io.Writer, d *Dictionary, j *Job, notes map[string]string) error {
 			out.WriteByte('\n')
 		}
 	}
+	if len(j.NotKnown) > 0 {
+		fmt.Fprintf(&out, "not_known: [%s]\n", strings.Join(j.NotKnown, ", "))
+	}
 	_, err := io.WriteString(w, out.String())
 	return err
 }

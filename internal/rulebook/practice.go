@@ -28,11 +28,13 @@ type Practice struct {
 	// Cautions are ids of cautions.yaml.
 	Cautions []string `json:"cautions,omitempty"`
 	// Act says that no change of the order mends it: something must happen at the site first.
-	Act    bool     `json:"act,omitempty"`
-	Reads  []string `json:"reads"`  // facts and figures the rule reads ("order.slump", "figure.wcm")
-	Limits []string `json:"limits"` // limits the rule reads ("limit.water.most_ratio")
-	File   string   `json:"file"`
-	module *ast.Module
+	Act bool `json:"act,omitempty"`
+	// Engineer says that it is for a licensed engineer to decide.
+	Engineer bool     `json:"engineer,omitempty"`
+	Reads    []string `json:"reads"`  // facts and figures the rule reads ("order.slump", "figure.wcm")
+	Limits   []string `json:"limits"` // limits the rule reads ("limit.water.most_ratio")
+	File     string   `json:"file"`
+	module   *ast.Module
 }
 
 // Stages and severities in their order.
@@ -128,6 +130,8 @@ func (p *Practice) custom(values map[string]any) error {
 			p.Cautions = list
 		case key == "act" && isFlag:
 			p.Act = flag
+		case key == "engineer" && isFlag:
+			p.Engineer = flag
 		default:
 			return fmt.Errorf("its custom metadata has %s: %v, which is not known there", key, value)
 		}

@@ -14,11 +14,15 @@ type Question struct {
 var severityWeight = map[string]float64{"stop": 4, "fix": 2, "mind": 1}
 
 // Questions lists the facts that could still change an answer, the one that settles most first. A fact counts more for a
-// practice the fewer other facts that practice still lacks, and the worse it would be if it were wrong.
+// practice the fewer other facts that practice still lacks, and the worse it would be if it were wrong. What the job says
+// nobody knows is not asked again.
 func (b *Book) Questions(r *Review) []Question {
 	found := map[string]*Question{}
 	for _, j := range r.Judgements {
 		for fact, share := range shares(j) {
+			if contains(r.Job.NotKnown, fact) {
+				continue
+			}
 			q, ok := found[fact]
 			if !ok {
 				f, _ := b.Facts.Fact(fact)

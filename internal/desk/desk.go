@@ -1,0 +1,223 @@
+// Package desk owns the talk at the order desk: what has been said, what is wrong so far, and the one question to ask next.
+package desk
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"strings"
+
+	"hearsay/internal/job"
+	"hearsay/internal/quantity"
+	"hearsay/internal/rulebook"
+)
+
+// Said is one fact read out of plain words, with the words.
+type Said struct {
+	Fact  string
+	Value any // as job.State takes it
+	Text  string
+}
+
+// Listen reads plain words: the facts in them, and what looks like a fact but could not be read.
+type Listen func(text string) (facts []Said, unread []string)
+
+// Desk is one order being talked through.
+type Desk struct {
+	book   *rulebook.Book
+	listen Listen
+	Job    *job.Job
+	review *rulebook.Review
+	known  map[string]bool // practices already reported wrong
+}
+
+// Reply is what came of one line.
+type Reply struct {
+	Understood []string // each fact as it was read, in words
+	Unread     []string
+	Problems   []string // what could not be taken, with what would be right
+	Wrong      []*rulebook.Judgement
+	Mended     []string // practices that are no longer wrong
+}
+
+// New starts at the desk with a job that may hold facts already.
+func New(book *rulebook.Book, listen Listen, j *job.Job) (*Desk, error) {
+	d := &Desk{book: book, listen: listen, Job: j, known: map[string]bool{}}
+	_, err := d.judge()
+	return d, err
+}
+
+// Hear takes one line: an answer to the question asked, or anything else that is said of the job.
+func (d *Desk) Hear(line string) (Reply, error) {
+	question, asked := d.Next()
+	if asked && dontKnow(line) {
+		d.Job.NotKnown = append(d.Job.NotKnown, question.Fact)
+		return Reply{Understood: []string{"not known: " + d.name(question.Fact)}}, nil
+	}
+	var r Reply
+	if said, ok := d.answer(question, asked, line); ok {
+		d.take(said, &r)
+	} else {
+		facts, unread := d.listen(line)
+		for _, f := range facts {
+			d.take(f, &r)
+		}
+		r.Unread = unread
+	}
+	newly, err := d.judge()
+	r.Wrong, r.Mended = newly.wrong, newly.mended
+	return r, err
+}
+
+func dontKnow(line string) bool {
+	text := strings.Trim(strings.ToLower(strings.TrimSpace(line)), ".!?")
+	text = strings.ReplaceAll(text, "'", "")
+	return slices.Contains([]string{"dont know", "i dont know", "do not know", "no idea", "not sure", "unknown", "skip", "dunno", "dk"}, text)
+}
+
+// answer reads a line as the bare answer to the question asked: a value of that fact. A bare number counts in the unit that
+// the question named.
+func (d *Desk) answer(q rulebook.Question, asked bool, line string) (Said, bool) {
+	if !asked {
+		return Said{}, false
+	}
+	f, _ := d.book.Facts.Fact(q.Fact)
+	text := strings.TrimSpace(line)
+	for _, try := range []string{text, text + " " + f.Unit} {
+		if d.Job.Clone().Replace(d.book.Facts, q.Fact, try) == nil {
+			return Said{q.Fact, try, text}, true
+		}
+	}
+	return Said{}, false
+}
+
+// take puts a fact into the job. What was said later counts; what contradicts the rest is refused, and the rest stays.
+func (d *Desk) take(s Said, r *Reply) {
+	before, had := d.Job.Find(s.Fact)
+	next := d.Job.Clone()
+	next.Drop(s.Fact)
+	err := next.StateFrom(d.book.Facts, job.Stated{Text: s.Text}, s.Fact, s.Value)
+	if err == nil {
+		err = next.Follow(d.book.Facts)
+	}
+	if err != nil {
+		r.Problems = append(r.Problems, err.Error())
+		return
+	}
+	d.Job = next
+	now, _ := next.Find(s.Fact)
+	text := fmt.Sprintf("%s: %s", now.Fact.Name, Spoken(now, quantity.US))
+	if had && before.From == "" {
+		text += fmt.Sprintf(" (was %s)", Spoken(before, quantity.US))
+	}
+	r.Understood = append(r.Understood, text)
+}
+
+// Spoken gives the value of a fact as one would say it.
+func Spoken(s job.Stated, system quantity.System) string {
+	switch v := s.Value.(type) {
+	case float64:
+		if s.Fact.Kind == job.KindTime {
+			return strings.Trim(job.Written(s), `"`)
+		}
+		return quantity.Quantity{Value: v, Unit: s.Fact.Unit}.Print(system)
+	case bool:
+		if v {
+			return "yes"
+		}
+		return "no"
+	case string:
+		if c, ok := s.Fact.Choice(v); ok {
+			return c.Name
+		}
+		return v
+	}
+	return job.Written(s)
+}
+
+func (d *Desk) name(fact string) string {
+	f, _ := d.book.Facts.Fact(fact)
+	return f.Name
+}
+
+type change struct {
+	wrong  []*rulebook.Judgement
+	mended []string
+}
+
+// judge judges the job anew and says what became wrong and what is no longer wrong.
+func (d *Desk) judge() (change, error) {
+	var c change
+	review, err := d.book.Judge(context.Background(), d.Job)
+	if err != nil {
+		return c, err
+	}
+	d.review = review
+	now := map[string]bool{}
+	for _, one := range review.Judgements {
+		if one.Status != rulebook.Wrong {
+			continue
+		}
+		now[one.Practice.ID] = true
+		if !d.known[one.Practice.ID] {
+			c.wrong = append(c.wrong, one)
+		}
+	}
+	for id := range d.known {
+		if !now[id] {
+			c.mended = append(c.mended, id)
+		}
+	}
+	slices.Sort(c.mended)
+	d.known = now
+	return c, nil
+}
+
+// Wrong lists what is wrong so far.
+func (d *Desk) Wrong() []*rulebook.Judgement {
+	var list []*rulebook.Judgement
+	for _, one := range d.review.Judgements {
+		if one.Status == rulebook.Wrong {
+			list = append(list, one)
+		}
+	}
+	return list
+}
+
+// Review gives the job as it is judged now.
+func (d *Desk) Review() *rulebook.Review { return d.review }
+
+// Next gives the question that settles most of what can still change the order: practices of the order itself and of
+// what must be so before placing. There is none when nothing unknown can change the order.
+func (d *Desk) Next() (rulebook.Question, bool) {
+	order := &rulebook.Review{Job: d.Job}
+	for _, one := range d.review.Judgements {
+		if one.Practice.Stage == "order" {
+			order.Judgements = append(order.Judgements, one)
+		}
+	}
+	questions := d.book.Questions(order)
+	if len(questions) == 0 {
+		return rulebook.Question{}, false
+	}
+	return questions[0], true
+}
+
+// Later counts the questions that concern the placing and not the order.
+func (d *Desk) Later() int { return len(d.book.Questions(d.review)) }
+
+// Forget takes a fact out again. It fails when the fact does not exist or was not stated.
+func (d *Desk) Forget(path string) error {
+	s, ok := d.Job.Find(path)
+	if !ok || s.From != "" {
+		return fmt.Errorf("%q was not stated; `facts` lists what was understood", path)
+	}
+	next := d.Job.Clone()
+	next.Drop(path)
+	if err := next.Follow(d.book.Facts); err != nil {
+		return err
+	}
+	d.Job = next
+	_, err := d.judge()
+	return err
+}
