@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"fmt"
 	"io"
+	"math"
 	"strconv"
 	"strings"
 
@@ -129,7 +130,7 @@ func (t *csvTable) row(row []string, line int) error {
 	}
 	var h Hour
 	hour, err := strconv.ParseFloat(strings.TrimSpace(row[t.hour]), 64)
-	if err != nil {
+	if err != nil || math.IsNaN(hour) || math.IsInf(hour, 0) {
 		return fmt.Errorf("line %d, hour: %q is no number of hours after the start: write 0, 1, 2", line, row[t.hour])
 	}
 	h.Hour = hour
