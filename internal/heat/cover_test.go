@@ -49,9 +49,9 @@ func TestFreezesFirst(t *testing.T) {
 	assert.True(t, math.IsInf(none.Hour, 1))
 }
 
-// More cover never freezes sooner or lower; neither does more cement, warmer air or less wind. The table of covers in the
+// More cover never freezes sooner; neither does more cement or warmer air. The table of covers in the
 // Concrete Manual of the Bureau of Reclamation, from memory and so not held to its figures, runs the same ways. (A
-// thicker slab on ground does not always: it keeps the warmth of the ground from its top.)
+// thicker slab on ground does not always: it keeps the warmth of the ground from its top. Nor does a calm: on a still night the sky cools a face below the air.)
 func TestColdFollowsItsCauses(t *testing.T) {
 	cement, _ := heat.CementType("I")
 	rapid.Check(t, func(t *rapid.T) {
@@ -61,7 +61,7 @@ func TestColdFollowsItsCauses(t *testing.T) {
 		mass := rapid.Float64Range(200, 400).Draw(t, "cementitious")
 		thick := rapid.Float64Range(0.08, 0.4).Draw(t, "thickness")
 		r := rapid.Float64Range(0, 2).Draw(t, "R")
-		lowest := func(low, wind, mass, thick, r float64) float64 {
+		first := func(low, wind, mass, thick, r float64) float64 {
 			j.Section.Concrete = heat.NormalConcrete(15, mass, 160, cement)
 			j.Section.Thickness = thick
 			j.Weather = heat.Daily(low, low+8, heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}, 10, 72, 0)
@@ -70,17 +70,16 @@ func TestColdFollowsItsCauses(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			return h.Freeze(0).Lowest
+			return h.Freeze(0).Hour
 		}
-		plain := lowest(low, wind, mass, thick, r)
-		const slack = 1e-3
+		plain := first(low, wind, mass, thick, r)
+		const slack = 1e-2 // h
 		for name, v := range map[string]float64{
-			"cover": lowest(low, wind, mass, thick, r+0.3), "cement": lowest(low, wind, mass+60, thick, r),
-			"thickness": lowest(low, wind, mass, thick+0.05, r), "air": lowest(low+3, wind, mass, thick, r),
-			"calm": lowest(low, wind/2, mass, thick, r),
+			"cover": first(low, wind, mass, thick, r+0.3), "cement": first(low, wind, mass+60, thick, r),
+			"air": first(low+3, wind, mass, thick, r),
 		} {
 			if v < plain-slack {
-				t.Fatalf("more %s: %g °C instead of %g", name, v, plain)
+				t.Fatalf("more %s: frozen after %g h instead of %g", name, v, plain)
 			}
 		}
 	})
