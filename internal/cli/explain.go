@@ -92,15 +92,23 @@ func (a *app) sourcesCommand() *cobra.Command {
 }
 
 func (a *app) factsCommand() *cobra.Command {
-	return &cobra.Command{
+	var figures string
+	c := &cobra.Command{
 		Use:     "facts [FACT]",
 		Short:   "List the facts a job can state, or explain one in full",
-		Example: "  hearsay facts\n  hearsay facts order.slump",
+		Example: "  hearsay facts\n  hearsay facts order.slump\n  hearsay facts --figures job.yaml",
 		Args:    cobra.MaximumNArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			book, err := a.book()
 			if err != nil {
 				return err
+			}
+			if figures != "" {
+				j, err := a.readJob(book, figures)
+				if err != nil {
+					return err
+				}
+				return a.printJSON(book.Query(j))
 			}
 			system, err := a.system()
 			if err != nil {
@@ -120,6 +128,8 @@ func (a *app) factsCommand() *cobra.Command {
 			return a.show(list)
 		},
 	}
+	c.Flags().StringVar(&figures, "figures", "", "print the facts and figures of this job `file` as the rules read them (JSON)")
+	return c
 }
 
 // shown is what can be printed both for a person and as JSON.

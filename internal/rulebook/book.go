@@ -27,6 +27,8 @@ type Book struct {
 	cautions  map[string]*Caution
 	modules   map[string]*ast.Module
 	tests     map[string]*ast.Module
+	texts     map[string][]byte // of every file read, by name
+	revision  string
 
 	figuresRead []string // by any practice
 
@@ -64,7 +66,11 @@ func Load(fsys fs.FS) (*Book, error) {
 	if b.cautions, err = loadCautions(fsys, limits); err != nil {
 		return nil, err
 	}
-	if b.modules, b.tests, b.practices, err = parse(fsys); err != nil {
+	if b.texts, err = readAll(fsys); err != nil {
+		return nil, err
+	}
+	b.revision = revisionOf(b.texts)
+	if b.modules, b.tests, b.practices, err = parse(b.texts); err != nil {
 		return nil, err
 	}
 	return b, b.link()

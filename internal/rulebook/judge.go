@@ -129,6 +129,13 @@ type court struct {
 
 // open builds the input from the known facts and the figures named, and the list of what is not known.
 func (c *court) open(names []string) error {
+	var err error
+	c.input, err = ast.InterfaceToValue(c.gather(names))
+	return err
+}
+
+// gather computes the figures named, notes what is not known, and gives the input as the rules read it.
+func (c *court) gather(names []string) map[string]any {
 	input := c.job.Input()
 	figures, ranges := map[string]any{}, map[string]any{}
 	for _, name := range names {
@@ -141,7 +148,6 @@ func (c *court) open(names []string) error {
 		figures[name] = r.Best
 		ranges[name] = map[string]any{"low": r.Low, "high": r.High}
 	}
-	input["figure"], input["range"] = figures, ranges
 	for _, g := range c.book.Facts.Groups {
 		if input[g.Name] == nil {
 			c.unknown(g.Name)
@@ -153,9 +159,8 @@ func (c *court) open(names []string) error {
 			}
 		}
 	}
-	var err error
-	c.input, err = ast.InterfaceToValue(input)
-	return err
+	input["figure"], input["range"] = figures, ranges
+	return input
 }
 
 func (c *court) unknown(words ...string) {

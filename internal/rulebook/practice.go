@@ -52,18 +52,30 @@ type Caution struct {
 	Basis  string `yaml:"basis" json:"basis"`
 }
 
+// readAll reads every file of a rules folder that judging depends on, tests included.
+func readAll(fsys fs.FS) (map[string][]byte, error) {
+	texts := map[string][]byte{}
+	for _, pattern := range []string{"*/*.rego", "*.yaml", "limits/*.yaml"} {
+		files, err := fs.Glob(fsys, pattern)
+		if err != nil {
+			return nil, err
+		}
+		for _, file := range files {
+			if texts[file], err = fs.ReadFile(fsys, file); err != nil {
+				return nil, err
+			}
+		}
+	}
+	return texts, nil
+}
+
 // parse reads every rule and helper module. Practices lie two folders deep; a practice's package is
 // practice.<topic>["<name>"], whatever the file says otherwise is an error. Tests are returned apart.
-func parse(fsys fs.FS) (modules, tests map[string]*ast.Module, practices []*Practice, err error) {
-	files, err := fs.Glob(fsys, "*/*.rego")
-	if err != nil {
-		return nil, nil, nil, err
-	}
+func parse(texts map[string][]byte) (modules, tests map[string]*ast.Module, practices []*Practice, err error) {
 	modules, tests = map[string]*ast.Module{}, map[string]*ast.Module{}
-	for _, file := range files {
-		text, err := fs.ReadFile(fsys, file)
-		if err != nil {
-			return nil, nil, nil, err
+	for file, text := range texts {
+		if path.Ext(file) != ".rego" {
+			continue
 		}
 		isTest := strings.HasSuffix(file, "_test.rego")
 		m, err := ast.ParseModuleWithOpts(file, string(text), ast.ParserOptions{RegoVersion: ast.RegoV1, ProcessAnnotation: !isTest})
