@@ -90,8 +90,12 @@ type Question struct {
 
 // NewReview makes the result from a judged job, in the unit system asked for.
 func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Review {
-	out := &Review{Title: r.Job.Title, System: system, Understood: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
+	out := &Review{Title: r.Job.Title, System: system, Understood: []Understood{}, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
 	for _, s := range r.Job.Stated {
+		if s.From != "" {
+			out.Follows = append(out.Follows, understood(s, system))
+			continue
+		}
 		out.Understood = append(out.Understood, understood(s, system))
 	}
 	out.Warnings = append(out.Warnings, r.Job.Warnings...)
