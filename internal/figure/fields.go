@@ -6,6 +6,10 @@ func fields() [][]Figure {
 		mixFigures(),
 		costFigures(),
 		evaporationFigures(),
+		dryingFigures(),
 		settingFigures(),
+		deliveryFigures(),
+		curingFigures(),
+		finishingFigures(),
 	}
 }

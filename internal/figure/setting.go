@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"maps"
 	"math"
-	"sort"
-	"strconv"
 
 	"hearsay/internal/limit"
 )
@@ -152,23 +150,20 @@ const publishedFrom = 70
 // logAlong interpolates a table of positive numbers in their logarithm. Beyond its last row it goes on at the slope of
 // the last two; before the first it fails.
 func logAlong(table map[string]float64, at float64, what, unit string) (float64, error) {
-	keys := make([]float64, 0, len(table))
-	values := map[float64]float64{}
-	for k, v := range table {
-		n, err := strconv.ParseFloat(k, 64)
-		if err != nil {
-			return 0, fmt.Errorf("the table of %s has a row %q that is no number", what, k)
-		}
-		keys, values[n] = append(keys, n), v
+	rows, err := rowsOf(table)
+	if err != nil {
+		return 0, err
 	}
-	sort.Float64s(keys)
-	if len(keys) < 2 || at < keys[0] {
-		return 0, fmt.Errorf("the table of %s begins at %s", what, Q(keys[0], unit))
+	if len(rows) < 2 || at < rows[0].key {
+		return 0, fmt.Errorf("the table of %s begins at %s", what, Q(rows[0].key, unit))
 	}
-	i := min(max(sort.SearchFloat64s(keys, at), 1), len(keys)-1)
-	a, b := keys[i-1], keys[i]
-	share := (at - a) / (b - a)
-	return math.Exp(math.Log(values[a]) + share*(math.Log(values[b])-math.Log(values[a]))), nil
+	i := 1
+	for i < len(rows)-1 && rows[i].key < at {
+		i++
+	}
+	a, b := rows[i-1], rows[i]
+	share := (at - a.key) / (b.key - a.key)
+	return math.Exp(math.Log(a.value) + share*(math.Log(b.value)-math.Log(a.value))), nil
 }
 
 func bleedEnd(c *Calc) (Value, error) {
