@@ -15,6 +15,7 @@ import (
 type Review struct {
 	Title      string          `json:"title,omitempty"`
 	Understood []Understood    `json:"understood"`
+	Follows    []Understood    `json:"follows"` // what follows from that
 	Unread     []string        `json:"unread"`
 	Warnings   []string        `json:"warnings"`
 	Findings   []Finding       `json:"findings"`
