@@ -61,12 +61,12 @@ func (s *Sheet) result(name string, override map[string]any) *Result {
 	return r
 }
 
-// compute takes the first way whose needs are known, and holds the others that are known against it. Where there is
-// none the result is unknown, and lacks the facts of the way that lacks fewest.
+// compute takes the first way that comes to a result, and holds the others that do against it. Where there is none the
+// result is unknown, and lacks the facts of the way that lacks fewest; only where no way lacks any can it not be computed.
 func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	var lacking [][]string
 	var problem string
-	var found *Result
+	var found, failed *Result
 	for i := range f.Ways {
 		w := &f.Ways[i]
 		missing, why := s.missing(w, override)
@@ -77,7 +77,9 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 			lacking = append(lacking, missing)
 		default:
 			r := s.run(f, w, override)
-			if found == nil {
+			if r.Problem != "" {
+				failed = r
+			} else if found == nil {
 				found = r
 			} else if !agree(found, r, f.Within) {
 				return &Result{Figure: f, Cites: f.Cites, Problem: fmt.Sprintf(
@@ -90,6 +92,9 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	}
 	r := &Result{Figure: f, Cites: f.Cites}
 	if len(lacking) == 0 {
+		if failed != nil {
+			return failed
+		}
 		r.Problem = problem
 		return r
 	}

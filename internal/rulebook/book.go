@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io/fs"
+	"strings"
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -145,6 +146,17 @@ func cutFigure(path string) (string, bool) {
 		return path[7:], true
 	}
 	return "", false
+}
+
+// cutRange reads "figure.wcm", or one end of its range: "range.wcm.low".
+func cutRange(path string) (name, end string, ok bool) {
+	rest, isRange := strings.CutPrefix(path, "range.")
+	if !isRange {
+		name, ok = cutFigure(path)
+		return name, "", ok
+	}
+	name, end, ok = strings.Cut(rest, ".")
+	return name, end, ok && (end == "low" || end == "high")
 }
 
 // Practices lists all practices by id.

@@ -26,7 +26,8 @@ type Number struct {
 	Assumed []string
 }
 
-// detail evaluates the numbers and mends of a practice with the known facts alone.
+// detail evaluates the numbers and mends of a practice with what is known: the facts, the figures, and the ranges of those
+// figures that are known as a range only, so that a correction can lie on the safe side of one (input.range.x.low).
 func (c *court) detail(ctx context.Context, one *Judgement) error {
 	p := one.Practice
 	if len(p.Numbers) == 0 && one.Status != Wrong {
@@ -36,7 +37,7 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 	if err != nil {
 		return err
 	}
-	result, err := q.Eval(ctx, rego.EvalParsedInput(c.input))
+	result, err := q.Eval(ctx, rego.EvalParsedInput(c.bounded))
 	if err != nil {
 		return fmt.Errorf("%s: %w", p.File, err)
 	}
@@ -76,7 +77,8 @@ func (c *court) costs(one *Judgement) {
 }
 
 // number reads one entry of a rule's `number` document. A side is a number, or the path of a fact or figure
-// ("order.slump", "figure.wcm"); an entry of which neither side is known is left out.
+// ("order.slump", "figure.wcm"), or one end of a figure's range ("range.wcm.low"); an entry of which neither side is known
+// is left out.
 func (c *court) number(name string, entry map[string]any) (Number, bool) {
 	n := Number{Name: name}
 	n.Unit, _ = entry["unit"].(string)
@@ -99,7 +101,7 @@ func (c *court) side(n *Number, written any) *float64 {
 	if !ok {
 		return nil
 	}
-	name, isFigure := cutFigure(path)
+	name, end, isFigure := cutRange(path)
 	if !isFigure {
 		f, _ := c.book.Facts.Fact(path)
 		v, known := c.job.Value(path)
@@ -116,6 +118,12 @@ func (c *court) side(n *Number, written any) *float64 {
 	}
 	n.Unit, n.Figure, n.Working, n.Assumed = r.Figure.Unit, name, r.Working, r.Assumed
 	best, low, high := r.Best, r.Low, r.High
+	switch end {
+	case "low":
+		best = low
+	case "high":
+		best = high
+	}
 	if low != high {
 		n.Low, n.High = &low, &high
 	}

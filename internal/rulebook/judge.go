@@ -3,6 +3,7 @@ package rulebook
 import (
 	"context"
 	"fmt"
+	"maps"
 	"slices"
 	"sort"
 
@@ -124,14 +125,32 @@ type court struct {
 	job      *job.Job
 	sheet    *figure.Sheet
 	input    ast.Value
+	bounded  ast.Value // the input with the ranges of the figures that are known as a range only
 	unknowns []*ast.Term
 }
 
 // open builds the input from the known facts and the figures named, and the list of what is not known.
 func (c *court) open(names []string) error {
+	input := c.gather(names)
 	var err error
-	c.input, err = ast.InterfaceToValue(c.gather(names))
+	if c.input, err = ast.InterfaceToValue(input); err != nil {
+		return err
+	}
+	c.bounded, err = ast.InterfaceToValue(c.bound(input, names))
 	return err
+}
+
+// bound adds the ranges of those figures that are known as a range only.
+func (c *court) bound(input map[string]any, names []string) map[string]any {
+	ranges := maps.Clone(input["range"].(map[string]any))
+	for _, name := range names {
+		if r := c.sheet.Result(name); r.Bounded {
+			ranges[name] = map[string]any{"low": r.Low, "high": r.High}
+		}
+	}
+	bounded := maps.Clone(input)
+	bounded["range"] = ranges
+	return bounded
 }
 
 // gather computes the figures named, notes what is not known, and gives the input as the rules read it.

@@ -184,7 +184,8 @@ func contains(list []string, s string) bool {
 }
 
 // reads finds what a rule reads, through the helper rules of trade/ it refers to: facts and figures as dotted paths,
-// and limits. Strings that name a figure ({"yours": "figure.wcm"}) count.
+// and limits. Strings that name a figure ({"yours": "figure.wcm"}) or
+// an end of its range count.
 func (p *Practice) findReads(helpers map[string][]*ast.Rule) {
 	reads, limits, seen := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	var walk func(x any)
@@ -192,8 +193,8 @@ func (p *Practice) findReads(helpers map[string][]*ast.Rule) {
 		ast.WalkTerms(x, func(t *ast.Term) bool {
 			switch v := t.Value.(type) {
 			case ast.String:
-				if strings.HasPrefix(string(v), "figure.") {
-					reads[string(v)] = true
+				if name, _, ok := cutRange(string(v)); ok {
+					reads["figure."+name] = true
 				}
 			case ast.Ref:
 				words := refWords(v)
