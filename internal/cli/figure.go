@@ -71,7 +71,9 @@ func (a *app) computeFigure(book *rulebook.Book, name string, given []string) er
 	if err := j.Follow(book.Facts); err != nil {
 		return badInput{err}
 	}
-	out := report.NewFigure(book, book.Figures.Sheet(j).Result(f.Name), system)
+	sheet := book.Figures.Sheet(j)
+	out := report.NewFigure(book, sheet.Result(f.Name), system)
+	out.Missing = append([]string{}, sheet.Lacks(f.Name)...)
 	if !out.Known {
 		a.status = exitOpen
 	}

@@ -2,6 +2,7 @@ package figure
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"hearsay/internal/limit"
@@ -17,6 +18,7 @@ type Calc struct {
 	working  []string
 	assumed  []string
 	cites    []limit.Cite
+	failed   error // the first limit that Of did not find
 }
 
 // Num gives a fact of kind quantity, in the fact's unit.
@@ -68,12 +70,13 @@ func (c *Calc) Stated(path string) bool {
 	return ok
 }
 
-// Figure gives the value of another figure that the way needs.
+// Figure gives the value of another figure that the way needs; its working comes before what follows.
 func (c *Calc) Figure(name string) Value {
 	if !c.names("figure." + name) {
 		panic("figure reads figure." + name + " without naming it as a need")
 	}
 	r := c.sheet.result(name, c.override)
+	c.working = mergeText(c.working, r.Working)
 	c.cites = append(c.cites, r.Cites...)
 	c.assumed = append(c.assumed, r.Assumed...)
 	return r.Value
@@ -99,6 +102,19 @@ func (c *Calc) Limit(path string, keys ...string) (float64, error) {
 	}
 	c.cites = append(c.cites, l.Cite)
 	return n, nil
+}
+
+// Of gives a limit's number as Limit does, for use inside a sum: where there is none it gives NaN, and the figure fails
+// with the error that Limit would have given.
+func (c *Calc) Of(path string, keys ...string) float64 {
+	n, err := c.Limit(path, keys...)
+	if err != nil {
+		if c.failed == nil {
+			c.failed = err
+		}
+		return math.NaN()
+	}
+	return n
 }
 
 // Table gives a limit that is a table of numbers, key to number. The limit is cited.

@@ -19,7 +19,7 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 	r := &Result{Figure: f, Bounded: true, Missing: sorted(missing)}
 	r.Low, r.High = math.Inf(1), math.Inf(-1)
 	r.BestLow, r.BestHigh = r.Low, r.High
-	for _, end := range ends {
+	for i, end := range ends {
 		one := s.once(f, w, end)
 		if one.Problem != "" {
 			return &Result{Figure: f, Cites: one.Cites, Missing: r.Missing}
@@ -27,6 +27,11 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
 		r.BestLow, r.BestHigh = math.Min(r.BestLow, one.Best), math.Max(r.BestHigh, one.Best)
 		r.Cites, r.Assumed = mergeCites(r.Cites, one.Cites), mergeText(r.Assumed, one.Assumed)
+		if i == 0 {
+			r.Working = slices.Clone(one.Working)
+		}
+		// Only what holds at every end is working; the rest would show values that nobody stated.
+		r.Working = slices.DeleteFunc(r.Working, func(step string) bool { return !slices.Contains(one.Working, step) })
 	}
 	r.Best = (r.BestLow + r.BestHigh) / 2
 	if r.BestLow == r.BestHigh && s.alike(f, w, ends) { // the unknown facts do not matter to it
@@ -120,31 +125,45 @@ func (s *Sheet) splitFigure(ends *[]map[string]any, name string, override map[st
 	return missing
 }
 
-// split doubles the ends: once with the lowest and once with the highest value of the unknown facts among the bounds.
+// split doubles the ends: once with the lowest and once with the highest value of the unknown facts among the bounds, and
+// again for each unknown fact that stands apart.
 func (s *Sheet) split(ends *[]map[string]any, bounds []Bound, override map[string]any) []string {
-	low, high := map[string]any{}, map[string]any{}
 	var missing []string
+	var joint []Bound
 	for _, b := range bounds {
 		if _, ok := override[b.Fact]; ok {
 			continue
 		}
-		if _, ok := s.facts.Value(b.Fact); !ok {
-			missing = append(missing, b.Fact)
+		if _, ok := s.facts.Value(b.Fact); ok {
+			continue
+		}
+		missing = append(missing, b.Fact)
+		if _, split := (*ends)[0][b.Fact]; split { // for another figure, with every end of the others
+			continue
+		}
+		if b.Apart {
+			*ends = double(*ends, []Bound{b})
+			continue
+		}
+		joint = append(joint, b)
+	}
+	if len(joint) > 0 {
+		*ends = double(*ends, joint)
+	}
+	return missing
+}
+
+// double gives every end twice: with the lowest values of these bounds, and with the highest.
+func double(ends []map[string]any, bounds []Bound) []map[string]any {
+	var both []map[string]any
+	for _, end := range ends {
+		low, high := map[string]any{}, map[string]any{}
+		maps.Copy(low, end)
+		maps.Copy(high, end)
+		for _, b := range bounds {
 			low[b.Fact], high[b.Fact] = b.Lowest, b.Highest
 		}
+		both = append(both, low, high)
 	}
-	if len(missing) == 0 {
-		return nil
-	}
-	var both []map[string]any
-	for _, end := range *ends {
-		for _, more := range []map[string]any{low, high} {
-			one := map[string]any{}
-			maps.Copy(one, end)
-			maps.Copy(one, more)
-			both = append(both, one)
-		}
-	}
-	*ends = both
-	return missing
+	return both
 }

@@ -36,6 +36,9 @@ type Way struct {
 type Bound struct {
 	Fact            string
 	Lowest, Highest any // float64 in the fact's unit, string or bool
+	// Apart says that the other facts decide which of the two values gives the lowest result: both are tried with each
+	// end of the others.
+	Apart bool
 }
 
 // Value is what a computation gives: a best value in the range Low to High. An exact value has all three equal.

@@ -142,6 +142,9 @@ func (s *Sheet) missing(w *Way, override map[string]any) (missing []string, why 
 func (s *Sheet) once(f *Figure, w *Way, override map[string]any) *Result {
 	c := &Calc{sheet: s, way: w, override: override}
 	v, err := w.Compute(c)
+	if c.failed != nil {
+		err = c.failed
+	}
 	r := &Result{Figure: f, Cites: mergeCites(f.Cites, c.cites), Working: c.working, Assumed: mergeText(c.assumed, nil)}
 	switch {
 	case err != nil:
