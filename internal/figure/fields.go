@@ -4,6 +4,18 @@ package figure
 func fields() [][]Figure {
 	return [][]Figure{
 		mixFigures(),
+		waterFigures(),
+		gallonFigures(),
+		slumpFigures(),
+		mixingWaterFigures(),
+		ratioFigures(),
+		volumeFigures(),
+		aggregateFigures(),
+		moistureFigures(),
+		yieldFigures(),
+		airFigures(),
+		leastFigures(),
+		proportionFigures(),
 		costFigures(),
 		evaporationFigures(),
 		dryingFigures(),
