@@ -28,7 +28,14 @@ func curingFigures() []Figure {
 		{
 			Name: "strength_share_at_days", Title: "share of design strength reached with so many days of moist curing", Unit: "%",
 			Method: "two published series of strength by days of moist curing, straight between their days",
-			Ways:   []Way{{Needs: []string{"cure.days"}, Compute: shareAtDays}},
+			Ways:   []Way{{Needs: []string{"cure.days"}, Compute: func(c *Calc) (Value, error) { return shareAt(c, c.Num("cure.days")) }}},
+		},
+		{
+			Name: "strength_share_at_days_needed", Title: "share of design strength reached with the days of moist curing needed", Unit: "%",
+			Method: "two published series of strength by days of moist curing, straight between their days",
+			Ways: []Way{{Needs: []string{"figure.curing_days_needed"}, Compute: func(c *Calc) (Value, error) {
+				return shareAt(c, c.Figure("curing_days_needed").Best)
+			}}},
 		},
 		{
 			Name: "curing_days_needed", Title: "days of curing needed", Unit: "d",
@@ -74,8 +81,7 @@ func curingFigures() []Figure {
 	}...)
 }
 
-func shareAtDays(c *Calc) (Value, error) {
-	days := c.Num("cure.days")
+func shareAt(c *Calc, days float64) (Value, error) {
 	var share [2]float64
 	for i, name := range []string{"share_by_days", "share_by_days_older"} {
 		table, err := c.Table("cure." + name)
