@@ -2,7 +2,9 @@ package figure
 
 import (
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 	"strings"
 
 	"hearsay/internal/limit"
@@ -142,6 +144,16 @@ func (c *Calc) Table(path string, keys ...string) (map[string]float64, error) {
 		}
 	}
 	return numbers, nil
+}
+
+// keys lists the first keys of a limit that is a table, sorted.
+func (c *Calc) keys(path string) []string {
+	l, ok := c.sheet.set.limits.Find("limit." + path)
+	if !ok {
+		return nil
+	}
+	table, _ := l.Value.(map[string]any)
+	return slices.Sorted(maps.Keys(table))
 }
 
 // Step adds a line of working. Quantities are written in braces, {4 in}, so that they can be printed in either system;

@@ -36,8 +36,19 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 	r.Best = (r.BestLow + r.BestHigh) / 2
 	if r.BestLow == r.BestHigh && s.alike(f, w, ends) { // the unknown facts do not matter to it
 		r.Known, r.Bounded, r.Missing = true, false, nil
+		r.Working = s.sameLines(f, w, ends)
 	}
 	return r
+}
+
+// sameLines gives the lines of working that a way prints at all its ends: those that do not speak of the unknown facts.
+func (s *Sheet) sameLines(f *Figure, w *Way, ends []map[string]any) []string {
+	lines := s.once(f, w, ends[0]).Working
+	for _, end := range ends[1:] {
+		other := s.once(f, w, end).Working
+		lines = slices.DeleteFunc(lines, func(line string) bool { return !slices.Contains(other, line) })
+	}
+	return lines
 }
 
 // alike says whether a way comes out the same at all its ends.

@@ -23,5 +23,18 @@ func fields() [][]Figure {
 		deliveryFigures(),
 		curingFigures(),
 		finishingFigures(),
+		shrinkageFigures(),
+		shrinkageTimeFigures(),
+		movementFigures(),
+		crackingFigures(),
+		reinforcementFigures(),
+		steelNeededFigures(),
+		crackWidthFigures(),
+		jointSpacingFigures(),
+		jointCutFigures(),
+		panelFigures(),
+		curlingFigures(),
+		edgeLiftFigures(),
+		curlNumberFigures(),
 	}
 }
