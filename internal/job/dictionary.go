@@ -29,6 +29,7 @@ const (
 type Dictionary struct {
 	Groups []*Group
 	facts  map[string]*Fact
+	closed []*Fact // flags and choices whose values imply something
 }
 
 // Group is one heading of the dictionary ("order", "weather").
@@ -122,6 +123,9 @@ func LoadDictionary(fsys fs.FS) (*Dictionary, error) {
 			f := entry.Value.fact(g.Name, entry.Name)
 			group.Facts = append(group.Facts, f)
 			d.facts[f.Path] = f
+			if len(f.Implies) > 0 && (f.Kind == KindFlag || f.Kind == KindChoice) {
+				d.closed = append(d.closed, f)
+			}
 		}
 		d.Groups = append(d.Groups, group)
 	}

@@ -139,21 +139,77 @@ func (j *Job) Clone() *Job {
 	return &c
 }
 
-// Follow adds what follows from the stated facts (the dictionary's `implies`) until nothing new follows. It fails when
-// two statements contradict each other.
+// Follow adds what follows from the stated facts (the dictionary's `implies`) until nothing new follows: what a stated value
+// implies, and the one value of a fact that is left when every other would imply what is not so. It fails when two
+// statements contradict each other.
 func (j *Job) Follow(d *Dictionary) error {
-	for i := 0; i < len(j.Stated); i++ {
-		s := j.Stated[i]
-		for _, imp := range s.Fact.Implies {
-			if !imp.holds(s.Value) {
+	done := 0
+	for {
+		for ; done < len(j.Stated); done++ {
+			s := j.Stated[done]
+			for _, imp := range s.Fact.Implies {
+				if !imp.holds(s.Value) {
+					continue
+				}
+				if err := j.imply(d, s, imp.Then); err != nil {
+					return err
+				}
+			}
+		}
+		for _, f := range d.closed {
+			if _, ok := j.Find(f.Path); !ok {
+				j.onlyOne(d, f)
+			}
+		}
+		if done == len(j.Stated) {
+			return nil
+		}
+	}
+}
+
+// onlyOne states a fact when all but one of its values would imply what is not so.
+func (j *Job) onlyOne(d *Dictionary, f *Fact) {
+	var left []any
+	for _, v := range f.values() {
+		if j.allows(d, f, v) {
+			left = append(left, v)
+		}
+	}
+	if len(left) == 1 {
+		j.put(Stated{Fact: f, Value: left[0], Text: fmt.Sprint(left[0]), From: "the rest of what is stated"})
+	}
+}
+
+// values lists what a flag or a choice can be.
+func (f *Fact) values() []any {
+	if f.Kind == KindFlag {
+		return []any{true, false}
+	}
+	values := make([]any, len(f.Choices))
+	for i, c := range f.Choices {
+		values[i] = c.Value
+	}
+	return values
+}
+
+// allows says whether a value of a fact implies nothing that is known to be otherwise.
+func (j *Job) allows(d *Dictionary, f *Fact, value any) bool {
+	for _, imp := range f.Implies {
+		if !imp.holds(value) {
+			continue
+		}
+		for path, then := range imp.Then {
+			known, ok := j.Value(path)
+			if !ok {
 				continue
 			}
-			if err := j.imply(d, s, imp.Then); err != nil {
-				return err
+			target, _ := d.Fact(path)
+			if want, err := target.read(then); err == nil && want != known {
+				return false
 			}
 		}
 	}
-	return nil
+	return true
 }
 
 func (j *Job) imply(d *Dictionary, s Stated, then map[string]any) error {

@@ -78,6 +78,14 @@ func TestReadRefusesWithPlaceAndWayOut(t *testing.T) {
 	}
 }
 
+func TestTheOneValueLeftFollows(t *testing.T) {
+	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("exposure:\n  freezes: yes\n"))
+	require.NoError(t, err)
+	outdoors, ok := j.Value("exposure.outdoors")
+	assert.True(t, ok)
+	assert.Equal(t, true, outdoors, "what is indoors does not freeze in service, so what freezes is outdoors")
+}
+
 func TestUnusualValueIsTakenWithAWarning(t *testing.T) {
 	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("order:\n  slump: 11 in\n"))
 	require.NoError(t, err)

@@ -37,8 +37,6 @@ type Book struct {
 	failed   error
 	compiler *ast.Compiler
 	store    storage.Store
-	wrong    rego.PreparedPartialQuery
-	here     rego.PreparedPartialQuery
 
 	detailsLock sync.Mutex
 	details     map[string]rego.PreparedEvalQuery // by practice id: its numbers and mends
@@ -187,13 +185,7 @@ func (b *Book) prepare() error {
 		return b.compiler.Errors
 	}
 	b.store = inmem.NewFromObjectWithOpts(map[string]any{"limit": b.Limits.Data()}, inmem.OptRoundTripOnWrite(false))
-	ctx := context.Background()
-	var err error
-	if b.wrong, err = b.query(`data.practice[topic][id].wrong[reason]`).PrepareForPartial(ctx); err != nil {
-		return err
-	}
-	b.here, err = b.query(`data.practice[topic][id].here = true`).PrepareForPartial(ctx)
-	return err
+	return nil
 }
 
 func (b *Book) query(q string) *rego.Rego {

@@ -7,7 +7,6 @@ import (
 	"io"
 	"maps"
 	"slices"
-	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/bundle"
@@ -59,8 +58,12 @@ type Query struct {
 func (b *Book) Query(j *job.Job) *Query {
 	c := &court{book: b, job: j, sheet: b.Figures.Sheet(j)}
 	q := &Query{Input: c.gather(b.figuresRead), Query: "data.practice[topic][name].wrong[reason]"}
-	for _, u := range c.unknowns {
-		q.Unknowns = append(q.Unknowns, strings.TrimSpace(u.String()))
+	unknown := map[string]bool{}
+	for _, p := range b.practices {
+		for _, u := range c.unknowns(p) {
+			unknown[u.String()] = true
+		}
 	}
+	q.Unknowns = keys(unknown)
 	return q
 }

@@ -53,24 +53,16 @@ type Review struct {
 
 // Judge judges a job with every practice.
 func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
-	if err := b.ready(); err != nil {
-		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
+	c, err := b.court(j)
+	if err != nil {
+		return nil, err
 	}
-	c := &court{book: b, job: j, sheet: b.Figures.Sheet(j)}
 	if err := c.open(b.figuresRead); err != nil {
-		return nil, err
-	}
-	here, err := c.partial(ctx, b.here)
-	if err != nil {
-		return nil, err
-	}
-	wrong, err := c.partial(ctx, b.wrong)
-	if err != nil {
 		return nil, err
 	}
 	review := &Review{Job: j, Sheet: c.sheet}
 	for _, p := range b.practices {
-		one, err := c.judge(ctx, p, here[p.ID], wrong[p.ID])
+		one, err := c.judge(ctx, p)
 		if err != nil {
 			return nil, err
 		}
@@ -79,32 +71,27 @@ func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
 	return review, nil
 }
 
-// JudgeOne judges a job with one practice alone, which is much quicker than with all.
+// JudgeOne judges a job with one practice alone.
 func (b *Book) JudgeOne(ctx context.Context, j *job.Job, id string) (*Judgement, error) {
-	if err := b.ready(); err != nil {
-		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
-	}
 	p, ok := b.Practice(id)
 	if !ok {
 		return nil, fmt.Errorf("no practice is called %s", id)
 	}
-	one, err := b.single(ctx, p)
+	c, err := b.court(j)
 	if err != nil {
 		return nil, err
 	}
-	c := &court{book: b, job: j, sheet: b.Figures.Sheet(j)}
 	if err := c.open(figuresOf(p)); err != nil {
 		return nil, err
 	}
-	here, err := c.partial(ctx, one.here)
-	if err != nil {
-		return nil, err
+	return c.judge(ctx, p)
+}
+
+func (b *Book) court(j *job.Job) (*court, error) {
+	if err := b.ready(); err != nil {
+		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
 	}
-	wrong, err := c.partial(ctx, one.wrong)
-	if err != nil {
-		return nil, err
-	}
-	return c.judge(ctx, p, here["/"], wrong["/"])
+	return &court{book: b, job: j, sheet: b.Figures.Sheet(j)}, nil
 }
 
 func figuresOf(practices ...*Practice) []string {
@@ -121,15 +108,14 @@ func figuresOf(practices ...*Practice) []string {
 
 // court is the state of judging one job.
 type court struct {
-	book     *Book
-	job      *job.Job
-	sheet    *figure.Sheet
-	input    ast.Value
-	bounded  ast.Value // the input with the ranges of the figures that are known as a range only
-	unknowns []*ast.Term
+	book    *Book
+	job     *job.Job
+	sheet   *figure.Sheet
+	input   ast.Value
+	bounded ast.Value // the input with the ranges of the figures that are known as a range only
 }
 
-// open builds the input from the known facts and the figures named, and the list of what is not known.
+// open builds the input from the known facts and the figures named.
 func (c *court) open(names []string) error {
 	input := c.gather(names)
 	var err error
@@ -153,90 +139,100 @@ func (c *court) bound(input map[string]any, names []string) map[string]any {
 	return bounded
 }
 
-// gather computes the figures named, notes what is not known, and gives the input as the rules read it.
+// gather computes the figures named and gives the input as the rules read it.
 func (c *court) gather(names []string) map[string]any {
 	input := c.job.Input()
 	figures, ranges := map[string]any{}, map[string]any{}
 	for _, name := range names {
-		r := c.sheet.Result(name)
-		if !r.Known {
-			c.unknown("figure", name)
-			c.unknown("range", name)
-			continue
-		}
-		figures[name] = r.Best
-		ranges[name] = map[string]any{"low": r.Low, "high": r.High}
-	}
-	for _, g := range c.book.Facts.Groups {
-		if input[g.Name] == nil {
-			c.unknown(g.Name)
-			continue
-		}
-		for _, f := range g.Facts {
-			if _, ok := c.job.Value(f.Path); !ok {
-				c.unknown(g.Name, f.Key)
-			}
+		if r := c.sheet.Result(name); r.Known {
+			figures[name] = r.Best
+			ranges[name] = map[string]any{"low": r.Low, "high": r.High}
 		}
 	}
 	input["figure"], input["range"] = figures, ranges
 	return input
 }
 
-func (c *court) unknown(words ...string) {
+// unknowns lists what a practice reads and is not known. Evaluation slows with every unknown, so it is told of no others.
+func (c *court) unknowns(p *Practice) []*ast.Term {
+	unknowns := []*ast.Term{}
+	for _, path := range p.Reads {
+		name, isFigure := cutFigure(path)
+		switch {
+		case isFigure && !c.sheet.Result(name).Known:
+			unknowns = append(unknowns, inputTerm("figure", name), inputTerm("range", name))
+		case !isFigure && !c.stated(path):
+			f, _ := c.book.Facts.Fact(path)
+			unknowns = append(unknowns, inputTerm(f.Group, f.Key))
+		}
+	}
+	return unknowns
+}
+
+func inputTerm(words ...string) *ast.Term {
 	ref := ast.Ref{ast.InputRootDocument}
 	for _, w := range words {
 		ref = append(ref, ast.InternedTerm(w))
 	}
-	c.unknowns = append(c.unknowns, ast.NewTerm(ref))
+	return ast.NewTerm(ref)
 }
 
-// partial runs a partial query and sorts the residual queries by practice.
-func (c *court) partial(ctx context.Context, q rego.PreparedPartialQuery) (map[string][]residue, error) {
-	result, err := q.Partial(ctx, rego.EvalParsedInput(c.input), rego.EvalParsedUnknowns(c.unknowns))
+// partial runs a partial query and reads its residual queries. No residue: it can never hold.
+func (c *court) partial(ctx context.Context, q rego.PreparedPartialQuery, unknowns []*ast.Term) ([]residue, error) {
+	result, err := q.Partial(ctx, rego.EvalParsedInput(c.input), rego.EvalParsedUnknowns(unknowns))
 	if err != nil {
 		return nil, err
 	}
 	support := supportRules(result.Support)
-	byID := map[string][]residue{}
+	var residues []residue
 	for _, query := range result.Queries {
-		r := c.residue(query, support)
-		if r.never {
-			continue
+		if r := c.residue(query, support); !r.never {
+			residues = append(residues, r)
 		}
-		byID[r.topic+"/"+r.id] = append(byID[r.topic+"/"+r.id], r)
 	}
-	return byID, nil
+	return residues, nil
 }
 
-func (c *court) judge(ctx context.Context, p *Practice, here, wrong []residue) (*Judgement, error) {
-	one := &Judgement{Practice: p, Cites: c.book.cites(p, c.sheet)}
+func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
+	q, err := c.book.single(ctx, p)
+	if err != nil {
+		return nil, err
+	}
+	one := &Judgement{Practice: p, Status: NotHere, Cites: c.book.cites(p, c.sheet)}
+	unknowns := c.unknowns(p)
+	here, err := c.partial(ctx, q.here, unknowns)
+	if err != nil || len(here) == 0 {
+		return one, err
+	}
+	wrong, err := c.partial(ctx, q.wrong, unknowns)
+	if err != nil {
+		return nil, err
+	}
+	one.Concerns = slices.ContainsFunc(here, certain)
 	reasons := map[string]bool{}
 	for _, r := range wrong {
-		if len(r.exprs) == 0 {
+		if certain(r) {
 			reasons[r.reason] = true
 		}
 	}
 	switch {
 	case len(reasons) > 0:
-		one.Status, one.Reasons = Wrong, keys(reasons)
+		one.Status, one.Reasons, one.Concerns = Wrong, keys(reasons), true
 	case len(wrong) > 0:
 		c.ask(one, wrong)
-	case len(here) == 0:
-		one.Status = NotHere
 	default:
 		one.Status = Right
-	}
-	one.Concerns = one.Status == Wrong || slices.ContainsFunc(here, func(r residue) bool { return len(r.exprs) == 0 })
-	if one.Status == NotHere {
-		return one, nil
 	}
 	return one, c.detail(ctx, one)
 }
 
+// certain says that nothing is left on which a residue hangs.
+func certain(r residue) bool { return len(r.exprs) == 0 }
+
 func (c *court) ask(one *Judgement, wrong []residue) {
 	one.Status = Ask
 	facts := map[string]bool{}
-	for _, r := range wrong {
+	for _, r := range distinct(wrong) {
 		o := c.explain(r)
 		for _, f := range o.Facts {
 			facts[f] = true

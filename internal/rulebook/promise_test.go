@@ -4,7 +4,9 @@ import (
 	"context"
 	"fmt"
 	"math/rand/v2"
+	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -130,7 +132,7 @@ func TestEveryFactAskedForMatters(t *testing.T) {
 			for _, fact := range one.Asks {
 				key := one.Practice.ID + " " + fact
 				if !tried[key] && !canMatter(t, b, j, one, fact, random) {
-					t.Errorf("%s asks for %s, which changes nothing: %v", one.Practice.ID, fact, opens(one))
+					t.Errorf("%s asks for %s, which changes nothing: %.600s", one.Practice.ID, fact, fmt.Sprint(opens(one)))
 				}
 				tried[key] = true
 			}
@@ -138,39 +140,61 @@ func TestEveryFactAskedForMatters(t *testing.T) {
 	}
 }
 
-// canMatter looks for values of the other facts asked for with which two values of this fact give different answers.
+// canMatter looks for values of the other facts asked for with which everything hangs on this fact alone, and for two
+// values of it that give different answers.
 func canMatter(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement, fact string, random *rand.Rand) bool {
 	f, _ := b.Facts.Fact(fact)
-	for range 150 {
+	for range 300 {
 		rest := j.Clone()
 		for _, other := range one.Asks {
 			if g, _ := b.Facts.Fact(other); other != fact {
-				_ = rest.State(b.Facts, other, randomWritten(random, g))
+				_ = rest.State(b.Facts, other, randomWritten(random, g, one))
 			}
 		}
-		seen := map[string]bool{}
-		for range 6 {
-			with := rest.Clone()
-			if with.State(b.Facts, fact, randomWritten(random, f)) != nil || with.Follow(b.Facts) != nil {
-				continue
-			}
-			after, err := b.JudgeOne(context.Background(), with, one.Practice.ID)
-			require.NoError(t, err)
-			seen[fmt.Sprint(after.Status, after.Reasons, after.Asks)] = true
-			if len(seen) > 1 {
-				return true
-			}
+		if rest.Follow(b.Facts) != nil {
+			continue
+		}
+		if _, settled := rest.Value(fact); settled {
+			continue
+		}
+		left, err := b.JudgeOne(context.Background(), rest, one.Practice.ID)
+		require.NoError(t, err)
+		if left.Status == rulebook.Ask && slices.Contains(left.Asks, fact) && differs(t, b, rest, left, f, random) {
+			return true
 		}
 	}
 	return false
 }
 
-func randomWritten(random *rand.Rand, f *job.Fact) any {
+func differs(t *testing.T, b *rulebook.Book, rest *job.Job, one *rulebook.Judgement, f *job.Fact, random *rand.Rand) bool {
+	seen := map[string]bool{}
+	for range 30 {
+		with := rest.Clone()
+		if with.State(b.Facts, f.Path, randomWritten(random, f, one)) != nil || with.Follow(b.Facts) != nil {
+			continue
+		}
+		after, err := b.JudgeOne(context.Background(), with, one.Practice.ID)
+		require.NoError(t, err)
+		seen[fmt.Sprint(after.Status, after.Reasons, after.Asks)] = true
+		if len(seen) > 1 {
+			return true
+		}
+	}
+	return false
+}
+
+// randomWritten draws a value for a fact: a usual one, a possible one, or one near a number that an open condition of the
+// judgement compares the fact with.
+func randomWritten(random *rand.Rand, f *job.Fact, one *rulebook.Judgement) any {
 	between := func(r *job.Range) any {
 		return map[string]any{"value": r.Low + (r.High-r.Low)*random.Float64(), "unit": f.Unit}
 	}
 	switch f.Kind {
 	case job.KindQuantity:
+		if near := thresholds(f, one); len(near) > 0 && random.IntN(2) == 0 {
+			v := near[random.IntN(len(near))]
+			return map[string]any{"value": min(max(v*(0.9+0.2*random.Float64()), f.Possible.Low), f.Possible.High), "unit": f.Unit}
+		}
 		if random.IntN(3) == 0 {
 			return between(f.Possible)
 		}
@@ -183,4 +207,24 @@ func randomWritten(random *rand.Rand, f *job.Fact) any {
 		return random.IntN(2) == 0
 	}
 	return nil
+}
+
+var inBraces = regexp.MustCompile(`\{(-?[0-9.e+]+)`)
+
+// thresholds finds the numbers that the open conditions naming a fact compare with.
+func thresholds(f *job.Fact, one *rulebook.Judgement) []float64 {
+	var numbers []float64
+	for _, o := range one.Open {
+		for _, c := range o.Conditions {
+			if !strings.Contains(c, f.Name) {
+				continue
+			}
+			for _, m := range inBraces.FindAllStringSubmatch(c, -1) {
+				if v, err := strconv.ParseFloat(m[1], 64); err == nil {
+					numbers = append(numbers, v)
+				}
+			}
+		}
+	}
+	return numbers
 }

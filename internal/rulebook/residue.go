@@ -3,17 +3,20 @@ package rulebook
 import (
 	"fmt"
 	"maps"
+	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"hearsay/internal/job"
 )
 
 // residue is one residual query: the conditions that must still hold for a practice to be wrong (or here).
 type residue struct {
-	topic, id, reason string
-	exprs             []*ast.Expr
-	support           map[string][]*ast.Rule
-	never             bool // a condition can no longer hold
+	reason  string
+	exprs   []*ast.Expr
+	support map[string][]*ast.Rule
+	never   bool // a condition can no longer hold
 }
 
 // supportRules indexes the rules that partial evaluation set apart (negated helpers) by their full name.
@@ -28,20 +31,13 @@ func supportRules(modules []*ast.Module) map[string][]*ast.Rule {
 	return rules
 }
 
-// residue reads the bindings of topic, id and reason out of a residual query, and drops the conditions that the known
+// residue reads the binding of the reason out of a residual query, and drops the conditions that the known
 // range of an unknown figure decides already.
 func (c *court) residue(query ast.Body, support map[string][]*ast.Rule) residue {
 	r := residue{support: support}
 	for _, e := range query {
-		if name, value, ok := binding(e); ok {
-			switch name {
-			case "topic":
-				r.topic = value
-			case "id":
-				r.id = value
-			case "reason":
-				r.reason = value
-			}
+		if value, ok := reasonOf(e); ok {
+			r.reason = value
 			continue
 		}
 		switch c.decided(e) {
@@ -55,18 +51,18 @@ func (c *court) residue(query ast.Body, support map[string][]*ast.Rule) residue 
 	return r
 }
 
-// binding reads `topic = "water"` in either order.
-func binding(e *ast.Expr) (name, value string, ok bool) {
+// reasonOf reads `reason = "…"` in either order.
+func reasonOf(e *ast.Expr) (string, bool) {
 	if !e.IsEquality() || e.Negated {
-		return "", "", false
+		return "", false
 	}
 	a, b := e.Operand(0).Value, e.Operand(1).Value
 	if _, isVar := a.(ast.Var); !isVar {
 		a, b = b, a
 	}
 	v, isVar := a.(ast.Var)
-	s, isText := b.(ast.String)
-	return string(v), string(s), isVar && isText
+	text, isText := b.(ast.String)
+	return string(text), isVar && isText && v == "reason"
 }
 
 type verdict int
@@ -77,8 +73,8 @@ const (
 	no
 )
 
-// decided judges a comparison in which a figure is not known but bounded: where the whole of its range lies on one side of
-// the number, or of the whole range of the other figure, the comparison is decided.
+// decided judges a comparison of what is not known but bounded, a figure or a fact: where the whole of its range lies on one
+// side of the number, or of the whole range of the other, the comparison is decided.
 func (c *court) decided(e *ast.Expr) verdict {
 	if e.Negated || !e.IsCall() || len(e.Operands()) != 2 {
 		return open
@@ -111,7 +107,7 @@ func side(always, never bool) verdict {
 	return open
 }
 
-// bounds gives what a term can be: a number is itself, a bounded figure its range.
+// bounds gives what a term can be: a number is itself, a bounded figure its range, an unknown quantity what is possible for it.
 func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
 	switch v := t.Value.(type) {
 	case ast.Number:
@@ -119,7 +115,13 @@ func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
 		return f, f, ok
 	case ast.Ref:
 		words := refWords(v)
-		if len(words) < 3 || words[0] != "input" || words[1] != "figure" && words[1] != "range" {
+		if len(words) < 3 || words[0] != "input" {
+			return 0, 0, false
+		}
+		if f := c.factOf(v); f != nil && f.Possible != nil {
+			return f.Possible.Low, f.Possible.High, f.Kind == job.KindQuantity
+		}
+		if words[1] != "figure" && words[1] != "range" {
 			return 0, 0, false
 		}
 		r := c.sheet.Result(words[2])
@@ -129,6 +131,50 @@ func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
 		return r.Low, r.High, r.Bounded
 	}
 	return 0, 0, false
+}
+
+// distinct drops every residue that holds only where another one, with fewer conditions, holds too, so that nothing is
+// asked that could not matter.
+func distinct(residues []residue) []residue {
+	conditions := make([]map[string]bool, len(residues))
+	for i, r := range residues {
+		conditions[i] = map[string]bool{}
+		for _, e := range r.exprs {
+			conditions[i][withoutIndex(e)] = true
+		}
+	}
+	var kept []residue
+	for i, r := range residues {
+		if !slices.ContainsFunc(indices(residues), func(k int) bool { return k != i && within(conditions[k], conditions[i], k < i) }) {
+			kept = append(kept, r)
+		}
+	}
+	return kept
+}
+
+func indices(residues []residue) []int {
+	list := make([]int, len(residues))
+	for i := range list {
+		list[i] = i
+	}
+	return list
+}
+
+// withoutIndex writes an expression so that equal ones compare equal wherever they stand in their query.
+func withoutIndex(e *ast.Expr) string {
+	c := e.CopyWithoutTerms()
+	c.Terms, c.Index = e.Terms, 0
+	return c.String()
+}
+
+// within says that every condition of a is one of b: all of b, and more, or as many where a came first.
+func within(a, b map[string]bool, first bool) bool {
+	for e := range a {
+		if !b[e] {
+			return false
+		}
+	}
+	return len(a) < len(b) || first
 }
 
 // explain puts a residue into words and lists the facts it hangs on.
