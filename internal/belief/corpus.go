@@ -1,0 +1,122 @@
+package belief
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"go.yaml.in/yaml/v3"
+)
+
+// Files of a corpus beside the entries.
+const (
+	wordsFile     = "words.yaml"
+	unrelatedFile = "unrelated.yaml"
+)
+
+// Sentence is one way of saying a belief or of denying it, or a sentence that no belief covers.
+type Sentence struct {
+	Text   string
+	Belief string // id; empty: no belief covers it
+	Stance Stance // empty without a belief
+	Voice  string
+}
+
+// Sentences gives every sentence of the corpus, by belief, stance and voice in their order.
+func (c *Corpus) Sentences() ([]Sentence, error) {
+	var out []Sentence
+	for _, id := range c.IDs() {
+		e, err := c.Entry(id)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, e.sentences()...)
+	}
+	foreign, err := c.unrelated()
+	if err != nil {
+		return nil, err
+	}
+	return append(out, foreign...), nil
+}
+
+func (e *Entry) sentences() []Sentence {
+	var out []Sentence
+	for _, voice := range voiceNames {
+		for _, t := range e.Said[voice] {
+			out = append(out, Sentence{t, e.ID, Asserts, voice})
+		}
+		for _, t := range e.Denied[voice] {
+			out = append(out, Sentence{t, e.ID, Denies, voice})
+		}
+	}
+	return out
+}
+
+func (c *Corpus) unrelated() ([]Sentence, error) {
+	voices := Voices{}
+	if err := readYAML(c.files, unrelatedFile, &voices); err != nil {
+		return nil, err
+	}
+	var out []Sentence
+	for _, voice := range voiceNames {
+		for _, t := range voices[voice] {
+			out = append(out, Sentence{Text: t, Voice: voice})
+		}
+	}
+	return out, nil
+}
+
+// readWords reads the words for the same thing, by the name of what they mean. A corpus without the file has none.
+func readWords(files fs.FS) (map[string][]string, error) {
+	var w struct {
+		Synonyms map[string][]string `yaml:"synonyms"`
+	}
+	err := readYAML(files, wordsFile, &w)
+	return w.Synonyms, err
+}
+
+func readYAML(files fs.FS, name string, into any) error {
+	text, err := fs.ReadFile(files, name)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	if err := yaml.Unmarshal(text, into); err != nil {
+		return fmt.Errorf("%s: %w", name, err)
+	}
+	return nil
+}
+
+// list finds the entries of a corpus and fingerprints their front matter, which is what matching is learned from.
+func list(files fs.FS) (map[string]string, error) {
+	prints := map[string]string{}
+	names, err := fs.Glob(files, "*/*.md")
+	if err != nil {
+		return nil, err
+	}
+	slices.Sort(names)
+	for _, name := range names {
+		text, err := fs.ReadFile(files, name)
+		if err != nil {
+			return nil, err
+		}
+		matter, _, err := split(name, text)
+		if err != nil {
+			return nil, err
+		}
+		prints[strings.TrimSuffix(name, path.Ext(name))] = fingerprint(matter)
+	}
+	return prints, nil
+}
+
+func fingerprint(text []byte) string {
+	sum := sha256.Sum256(text)
+	return hex.EncodeToString(sum[:8])
+}

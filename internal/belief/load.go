@@ -1,0 +1,156 @@
+package belief
+
+import (
+	_ "embed" // the model
+	"encoding/binary"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io/fs"
+	"maps"
+	"slices"
+	"sync"
+
+	"hearsay/internal/belief/linear"
+	"hearsay/internal/belief/wording"
+)
+
+//go:embed model.bin
+var embedded []byte
+
+// Head is what a model file says before its weights.
+type Head struct {
+	Beliefs     []Learned           `json:"beliefs"`
+	Concepts    map[string][]string `json:"concepts"`
+	Unrelated   string              `json:"unrelated"` // fingerprint of the sentences that no belief covers
+	Calibration Calibration         `json:"calibration"`
+}
+
+// Learned is a belief as it was when the model learned it.
+type Learned struct {
+	ID      string  `json:"id"`
+	Belief  string  `json:"belief"`
+	Verdict Verdict `json:"verdict"`
+	Print   string  `json:"print"` // fingerprint of its front matter
+}
+
+// EncodeModel writes a model file.
+func EncodeModel(h Head, weights []byte) ([]byte, error) {
+	head, err := json.Marshal(h)
+	if err != nil {
+		return nil, err
+	}
+	out := binary.LittleEndian.AppendUint32(nil, uint32(len(head)))
+	return append(append(out, head...), weights...), nil
+}
+
+func decodeModel(data []byte) (Head, *linear.Model, error) {
+	var h Head
+	if len(data) < 4 || int(binary.LittleEndian.Uint32(data)) > len(data)-4 {
+		return h, nil, errors.New("the model is cut short; make it again with: go generate ./internal/belief")
+	}
+	n := int(binary.LittleEndian.Uint32(data))
+	if err := json.Unmarshal(data[4:4+n], &h); err != nil {
+		return h, nil, fmt.Errorf("the head of the model cannot be read: %w", err)
+	}
+	m, err := linear.Open(data[4+n:])
+	if err == nil && m.Classes() != Classes(len(h.Beliefs)) {
+		err = fmt.Errorf("the model has %d classes for %d beliefs; make it again with: go generate ./internal/belief", m.Classes(), len(h.Beliefs))
+	}
+	return h, m, err
+}
+
+// Corpus is a corpus ready to answer claims. It is safe for use by several goroutines at once.
+type Corpus struct {
+	files   fs.FS
+	prints  map[string]string // of every entry, by id
+	ids     []string
+	learned map[string]Learned // the entries that the model knows as they are
+	matcher *Matcher
+
+	lock    sync.Mutex
+	entries map[string]*Entry
+}
+
+// Read opens a corpus to be read and not matched: topic/name.md entries, words.yaml and unrelated.yaml.
+func Read(files fs.FS) (*Corpus, error) {
+	prints, err := list(files)
+	if err != nil {
+		return nil, err
+	}
+	if len(prints) == 0 {
+		return nil, errors.New("the corpus has no entry: put at least one at topic/name.md")
+	}
+	return &Corpus{files: files, prints: prints, ids: slices.Sorted(maps.Keys(prints)), learned: map[string]Learned{}, entries: map[string]*Entry{}}, nil
+}
+
+// Load opens a corpus to answer claims with. Entries are read in full only when they are needed; what the model learned is
+// used for those that are still as it learned them.
+func Load(files fs.FS) (*Corpus, error) {
+	c, err := Read(files)
+	if err != nil {
+		return nil, err
+	}
+	head, model, err := decodeModel(embedded)
+	if err != nil {
+		return nil, err
+	}
+	ids := make([]string, len(head.Beliefs))
+	for i, b := range head.Beliefs {
+		ids[i] = b.ID
+		if c.prints[b.ID] == b.Print {
+			c.learned[b.ID] = b
+		}
+	}
+	c.matcher = NewMatcher(ids, model, wording.NewConcepts(head.Concepts), head.Calibration)
+	return c, nil
+}
+
+// Head describes the corpus as it stands, for a model to be learned from it.
+func (c *Corpus) Head() (Head, error) {
+	words, err := readWords(c.files)
+	if err != nil {
+		return Head{}, err
+	}
+	h := Head{Concepts: words}
+	for _, id := range c.ids {
+		e, err := c.Entry(id)
+		if err != nil {
+			return Head{}, err
+		}
+		h.Beliefs = append(h.Beliefs, Learned{id, e.Belief, e.Verdict, c.prints[id]})
+	}
+	foreign, err := fs.ReadFile(c.files, unrelatedFile)
+	if err == nil {
+		h.Unrelated = fingerprint(foreign)
+	} else if !errors.Is(err, fs.ErrNotExist) {
+		return Head{}, err
+	}
+	return h, nil
+}
+
+// IDs lists the entries in alphabetical order.
+func (c *Corpus) IDs() []string { return slices.Clone(c.ids) }
+
+// Entry reads one entry.
+func (c *Corpus) Entry(id string) (*Entry, error) {
+	c.lock.Lock()
+	defer c.lock.Unlock()
+	if e := c.entries[id]; e != nil {
+		return e, nil
+	}
+	if _, ok := c.prints[id]; !ok {
+		return nil, fmt.Errorf("there is no belief %s", id)
+	}
+	file := id + ".md"
+	text, err := fs.ReadFile(c.files, file)
+	if err != nil {
+		return nil, err
+	}
+	e, err := parse(file, id, text)
+	if err != nil {
+		return nil, err
+	}
+	c.entries[id] = e
+	return e, nil
+}
