@@ -61,6 +61,7 @@ type Number struct {
 	Low     *float64 `json:"low"`
 	High    *float64 `json:"high"`
 	Unit    string   `json:"unit"`
+	Bounded bool     `json:"bounded,omitempty"` // known as the range from low to high only
 	Figure  string   `json:"figure,omitempty"`
 	Working []string `json:"working,omitempty"`
 	Assumed []string `json:"assumed,omitempty"`
@@ -147,7 +148,7 @@ func finding(b *rulebook.Book, j *rulebook.Judgement, system quantity.System) Fi
 }
 
 func number(n rulebook.Number, system quantity.System) Number {
-	out := Number{Name: n.Name, Unit: n.Unit, Figure: n.Figure, Working: plainAll(n.Working, system), Assumed: plainAll(n.Assumed, system)}
+	out := Number{Name: n.Name, Unit: n.Unit, Bounded: n.Bounded, Figure: n.Figure, Working: plainAll(n.Working, system), Assumed: plainAll(n.Assumed, system)}
 	for _, side := range []struct{ from, to **float64 }{{&n.Yours, &out.Yours}, {&n.Right, &out.Right}, {&n.Low, &out.Low}, {&n.High, &out.High}} {
 		if *side.from != nil {
 			q := quantity.Quantity{Value: **side.from, Unit: n.Unit}.To(system)

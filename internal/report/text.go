@@ -88,11 +88,10 @@ func (f Finding) text(w io.Writer, look Look, system quantity.System) {
 	}
 	fmt.Fprintf(w, "%s %s %s\n", look.paint(red+bold, severityWord[f.Severity]), look.paint(bold, look.wrap(5, what)), look.paint(faint, "["+f.Practice+"]"))
 	for i, n := range f.Numbers {
-		if i == 0 || look.All || look.Working {
-			fmt.Fprintf(w, "     %s\n", look.wrap(7, n.Line(system)))
-		} else if i == 1 {
-			fmt.Fprintf(w, "     %s\n", look.wrap(7, moreNumbers(f.Numbers[1:], system)))
+		if i > 0 && !look.All && !look.Working {
+			break
 		}
+		fmt.Fprintf(w, "     %s\n", look.wrap(7, n.Line(system)))
 		if look.Working {
 			for _, step := range n.Working {
 				fmt.Fprintf(w, "       = %s\n", look.wrap(9, step))
@@ -112,36 +111,40 @@ func (f Finding) text(w io.Writer, look Look, system quantity.System) {
 	fmt.Fprintln(w)
 }
 
-func moreNumbers(numbers []Number, system quantity.System) string {
-	var parts []string
-	for _, n := range numbers {
-		parts = append(parts, n.Line(system))
-	}
-	return strings.Join(parts, " · ")
-}
-
-// Line prints a number with yours and right side by side.
+// Line prints a number with yours and right side by side. A right number that is known as a range only is printed as one.
 func (n Number) Line(system quantity.System) string {
 	print := func(v float64) string { return quantity.Quantity{Value: v, Unit: n.Unit}.Print(system) }
-	var parts []string
-	spread := n.Low != nil && n.High != nil
-	switch {
-	case n.Yours != nil && n.Right != nil:
-		parts = append(parts, "yours "+print(*n.Yours), "right "+print(*n.Right))
-		if spread {
-			parts = append(parts, "between "+print(*n.Low)+" and "+print(*n.High))
-		}
-	case spread:
-		parts = append(parts, print(*n.Low)+" to "+print(*n.High))
-		if n.Yours != nil && n.Figure == "" {
-			parts = append([]string{"yours " + print(*n.Yours)}, parts...)
-		}
-	case n.Right != nil:
-		parts = append(parts, print(*n.Right))
-	case n.Yours != nil:
-		parts = append(parts, print(*n.Yours))
+	between := ""
+	if n.Low != nil && n.High != nil {
+		between = print(*n.Low) + " to " + print(*n.High)
 	}
-	return n.Name + ": " + strings.Join(parts, ", ")
+	right, yours := "", ""
+	if n.Right != nil {
+		right = "right " + ranged(print(*n.Right), between, n.Bounded)
+	}
+	if n.Yours != nil {
+		yours = print(*n.Yours)
+	}
+	switch {
+	case yours != "" && right != "":
+		return n.Name + ": yours " + yours + ", " + right
+	case right != "":
+		return n.Name + ": " + right
+	case yours != "":
+		return n.Name + ": " + ranged(yours, between, n.Bounded)
+	}
+	return n.Name + ": " + between
+}
+
+// ranged prints a best value with its range, or the range alone where there is no best value.
+func ranged(best, between string, bounded bool) string {
+	switch {
+	case between == "":
+		return best
+	case bounded:
+		return between
+	}
+	return best + " (" + between + ")"
 }
 
 // Line prints a source for a person.

@@ -21,6 +21,7 @@ type Number struct {
 	Low     *float64
 	High    *float64
 	Unit    string
+	Bounded bool     // known as the range from Low to High only
 	Figure  string   // the figure it comes from, "" when it is a fact or a limit
 	Working []string // how that figure was computed
 	Assumed []string
@@ -116,7 +117,7 @@ func (c *court) side(n *Number, written any) *float64 {
 	if !r.Known && !r.Bounded {
 		return nil
 	}
-	n.Unit, n.Figure, n.Working, n.Assumed = r.Figure.Unit, name, r.Working, r.Assumed
+	n.Unit, n.Figure, n.Working, n.Assumed, n.Bounded = r.Figure.Unit, name, r.Working, r.Assumed, r.Bounded
 	best, low, high := r.Best, r.Low, r.High
 	switch end {
 	case "low":
