@@ -60,6 +60,15 @@ func (s *Sheet) alike(f *Figure, w *Way, ends []map[string]any) bool {
 // Lacks lists the facts that could still change a figure, sorted: the missing ones, without those that make no difference
 // at either end of a range.
 func (s *Sheet) Lacks(name string) []string {
+	return s.lacks(name, func(a, b Value) bool { return a == b })
+}
+
+// LacksForBest lists those of them that could still change its best value.
+func (s *Sheet) LacksForBest(name string) []string {
+	return s.lacks(name, func(a, b Value) bool { return a.Best == b.Best })
+}
+
+func (s *Sheet) lacks(name string, same func(a, b Value) bool) []string {
 	r := s.Result(name)
 	if !r.Bounded {
 		return r.Missing
@@ -68,18 +77,18 @@ func (s *Sheet) Lacks(name string) []string {
 	for i := range r.Figure.Ways {
 		w := &r.Figure.Ways[i]
 		if missing, why := s.missing(w, nil); len(missing) == 0 && why == "" {
-			matter = append(matter, s.matter(r.Figure, w, r.Missing)...)
+			matter = append(matter, s.matter(r.Figure, w, r.Missing, same)...)
 		}
 	}
 	return sorted(matter)
 }
 
 // matter picks those of the missing facts of a way that change its result alone, the others being at an end of theirs.
-func (s *Sheet) matter(f *Figure, w *Way, missing []string) []string {
+func (s *Sheet) matter(f *Figure, w *Way, missing []string, same func(a, b Value) bool) []string {
 	var matter []string
 	ends, _ := s.ends(w, nil)
 	for _, fact := range missing {
-		if slices.ContainsFunc(ends, func(end map[string]any) bool { return s.changes(f, w, fact, end, ends) }) {
+		if slices.ContainsFunc(ends, func(end map[string]any) bool { return s.changes(f, w, fact, end, ends, same) }) {
 			matter = append(matter, fact)
 		}
 	}
@@ -87,7 +96,7 @@ func (s *Sheet) matter(f *Figure, w *Way, missing []string) []string {
 }
 
 // changes says whether a fact with its value from another end makes a difference at this end.
-func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends []map[string]any) bool {
+func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends []map[string]any, same func(a, b Value) bool) bool {
 	here := s.once(f, w, end)
 	for _, other := range ends {
 		if other[fact] == end[fact] {
@@ -95,7 +104,7 @@ func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends
 		}
 		changed := maps.Clone(end)
 		changed[fact] = other[fact]
-		if there := s.once(f, w, changed); there.Value != here.Value || there.Problem != here.Problem {
+		if there := s.once(f, w, changed); !same(there.Value, here.Value) || there.Problem != here.Problem {
 			return true
 		}
 	}

@@ -17,7 +17,7 @@ func evaporationFigures() []Figure {
 			Cites:  []limit.Cite{{Source: "fao-56", Where: "equation 11", Basis: limit.Published}},
 			Ways: []Way{
 				{Needs: []string{"weather.dew_point"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("weather.dew_point")), nil }},
-				{Needs: []string{"weather.air"}, Sharpens: []Bound{{Fact: "weather.humidity", Lowest: 0.0, Highest: 100.0}}, Compute: dewPoint},
+				{Sharpens: []Bound{{Fact: "weather.air", Lowest: coldestAir, Highest: hottestAir}, {Fact: "weather.humidity", Lowest: 0.0, Highest: 100.0}}, Compute: dewPoint},
 			},
 			Within:  5, // forecasts round both
 			Private: true,
@@ -31,9 +31,13 @@ func evaporationFigures() []Figure {
 				{Source: "hover-2020", Where: "measured evaporation lies within some 40 % of the formulas", Basis: limit.Published},
 			},
 			Ways: []Way{{
-				Needs:    []string{"load.temperature", "weather.air", "figure.dew_point"},
-				Sharpens: []Bound{{Fact: "weather.wind", Lowest: 0.0, Highest: 150.0}},
-				Compute:  evaporation,
+				Needs: []string{"figure.dew_point"},
+				Sharpens: []Bound{
+					{Fact: "load.temperature", Lowest: coldestConcrete, Highest: hottestConcrete},
+					{Fact: "weather.wind", Lowest: 0.0, Highest: strongestWind},
+					{Fact: "weather.air", Lowest: hottestAir, Highest: coldestAir},
+				},
+				Compute: evaporation,
 			}},
 		},
 		{
@@ -57,6 +61,15 @@ func evaporationFigures() []Figure {
 	}
 }
 
+// The ends of what facts.yaml takes as possible, °F and mph.
+const (
+	coldestAir      = -70.0
+	hottestAir      = 135.0
+	coldestConcrete = 25.0
+	hottestConcrete = 140.0
+	strongestWind   = 150.0
+)
+
 // mostBleeding is the upper end of what facts.yaml takes as possible, lb/ft²/h.
 const mostBleeding = 0.5
 
@@ -78,12 +91,11 @@ func evaporation(c *Calc) (Value, error) {
 }
 
 // drying is the evaporation in lb/ft²/h of concrete and air in °F with that dew point under a wind in mph: Menzel's best,
-// Uno's as the other end. Dew counts as zero.
+// Uno's as the other end. Dew counts as zero. Menzel's does not hang on the air but for its dew point.
 func drying(concrete, air, dew, wind float64) Value {
-	tc, ta, v := celsius(concrete), celsius(air), wind*metersPerSecond
-	rh := heat.Humidity(ta, celsius(dew))
-	menzel := math.Max(0, heat.Menzel(tc, ta, rh, v)/lbPerFt2)
-	uno := math.Max(0, heat.Uno(tc, ta, rh, v)/lbPerFt2)
+	menzel := math.Max(0, (vapor(concrete)-vapor(dew))*windFactor(wind))
+	rh := heat.Humidity(celsius(air), celsius(dew))
+	uno := math.Max(0, heat.Uno(celsius(concrete), celsius(air), rh, wind*metersPerSecond)/lbPerFt2)
 	return Between(math.Min(menzel, uno), menzel, math.Max(menzel, uno))
 }
 

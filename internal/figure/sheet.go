@@ -103,15 +103,22 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	return r
 }
 
-// agree says whether two ways of computing one figure say the same, to within so much or, where that is 0, to 3 %.
+// agree says whether two ways of computing one figure say the same, to within so much or, where that is 0, to 3 %. A way
+// that only gives a range agrees with what lies in it.
 func agree(a, b *Result, within float64) bool {
-	if !a.Known || !b.Known {
+	if b.Known && !a.Known {
+		a, b = b, a
+	}
+	if !a.Known || !b.Known && !b.Bounded {
 		return true
 	}
 	if within == 0 {
 		within = 0.03*math.Max(math.Abs(a.Best), math.Abs(b.Best)) + 1e-9
 	}
-	return math.Abs(a.Best-b.Best) <= within
+	if b.Known {
+		return math.Abs(a.Best-b.Best) <= within
+	}
+	return a.Best >= b.BestLow-within && a.Best <= b.BestHigh+within
 }
 
 // missing lists the facts a way lacks; why is set when a figure it needs cannot be computed at all.

@@ -25,13 +25,18 @@ func toleranceFigures() []Figure {
 		},
 		{
 			Name: "slump_spread", Title: "spread of slump between trucks", Unit: "in",
-			Method: "largest less smallest measured slump",
+			Method: "largest less smallest measured slump, this truck's included",
 			Cites:  spread,
 			Ways: []Way{{Needs: []string{"load.slump", "load.other_slumps"}, Compute: func(c *Calc) (Value, error) {
-				all := append(slices.Clone(c.List("load.other_slumps")), c.Num("load.slump"))
-				least, most := slices.Min(all), slices.Max(all)
-				c.Step("%s - %s = %s", Q(most, "in"), Q(least, "in"), Q(most-least, "in"))
-				return Exact(most - least), nil
+				return slumpSpread(c, append(slices.Clone(c.List("load.other_slumps")), c.Num("load.slump")))
+			}}},
+		},
+		{
+			Name: "slump_spread_of_others", Title: "spread of slump between the other trucks", Unit: "in",
+			Method: "largest less smallest measured slump of the other trucks",
+			Cites:  spread,
+			Ways: []Way{{Needs: []string{"load.other_slumps"}, Compute: func(c *Calc) (Value, error) {
+				return slumpSpread(c, c.List("load.other_slumps"))
 			}}},
 		},
 		{
@@ -52,6 +57,12 @@ func toleranceFigures() []Figure {
 			Ways:   []Way{{Needs: []string{"order.air"}, Compute: func(c *Calc) (Value, error) { return airBand(c, 1) }}},
 		},
 	}
+}
+
+func slumpSpread(c *Calc, all []float64) (Value, error) {
+	least, most := slices.Min(all), slices.Max(all)
+	c.Step("%s - %s = %s", Q(most, "in"), Q(least, "in"), Q(most-least, "in"))
+	return Exact(most - least), nil
 }
 
 // slumpBand gives one end of the band: below the slump ordered for sign -1, above it for 1.

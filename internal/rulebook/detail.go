@@ -114,7 +114,7 @@ func (c *court) side(n *Number, written any) *float64 {
 		return &number
 	}
 	r := c.sheet.Result(name)
-	if !r.Known && !r.Bounded {
+	if !r.Known && (!r.Bounded || r.High > vague*r.Low) {
 		return nil
 	}
 	n.Unit, n.Figure, n.Working, n.Assumed, n.Bounded = r.Figure.Unit, name, r.Working, r.Assumed, r.Bounded
@@ -130,6 +130,9 @@ func (c *court) side(n *Number, written any) *float64 {
 	}
 	return &best
 }
+
+// vague is how wide a range may be, high over low, to be worth printing where facts are missing.
+const vague = 10
 
 func asFloat(v any) (float64, bool) {
 	switch n := v.(type) {

@@ -204,7 +204,11 @@ func (c *court) hangsOn(x any, support map[string][]*ast.Rule, facts map[string]
 			if result.Problem != "" {
 				o.NoFigure = append(o.NoFigure, fmt.Sprintf("the %s cannot be computed: %s", result.Figure.Title, result.Problem))
 			}
-			for _, f := range c.sheet.Lacks(words[2]) {
+			lacks := c.sheet.Lacks
+			if words[1] == "figure" { // a rule that compares a figure compares its best value
+				lacks = c.sheet.LacksForBest
+			}
+			for _, f := range lacks(words[2]) {
 				facts[f] = true
 			}
 		case len(words) >= 3 && words[0] == "input":

@@ -19,6 +19,6 @@ wrong contains "it keeps the covering from bonding" if {
 	input.cure.compound_removed == false
 }
 
-number["days under a sheet instead"] := {"right": "figure.curing_days_needed"}
+number["days under a sheet instead"] := {"right": "range.curing_days_needed.high"}
 
 mend["cure.method"] := "sheet"

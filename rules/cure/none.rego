@@ -16,7 +16,7 @@ wrong contains "no curing is planned" if {
 	input.cure.method == "none"
 }
 
-number["days of curing needed"] := {"yours": "cure.days", "right": "figure.curing_days_needed"}
+number["days of curing needed"] := {"yours": "cure.days", "right": "range.curing_days_needed.high"}
 
 number["share of strength without curing"] := {"yours": "figure.strength_share_without_curing"}
 
@@ -24,4 +24,4 @@ number["share of strength after those days"] := {"right": "figure.strength_share
 
 mend["cure.method"] := "sheet"
 
-mend["cure.days"] := input.figure.curing_days_needed
+mend["cure.days"] := input.range.curing_days_needed.high

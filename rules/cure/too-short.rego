@@ -19,10 +19,8 @@ wrong contains "the cement needs more days at this temperature" if {
 	input.cure.days < input.figure.curing_days_needed
 }
 
-number["days of curing needed"] := {"yours": "cure.days", "right": "figure.curing_days_needed"}
+number["days of curing needed"] := {"yours": "cure.days", "right": "range.curing_days_needed.high"}
 
 number["strength reached at the end of the days planned"] := {"yours": "figure.strength_share_at_days", "right": "figure.strength_share_at_days_needed"}
 
-mend["cure.days"] := input.figure.curing_days_needed
-
-mend["cure.method"] := "compound" if not input.figure.curing_days_needed
+mend["cure.days"] := input.range.curing_days_needed.high

@@ -23,4 +23,4 @@ number["time to initial set"] := {"yours": "figure.set_hours"}
 
 mend["load.gap"] := input.figure.knit_minutes
 
-mend["load.planned_joint"] if not input.figure.knit_minutes
+mend["load.gap"] := input.range.knit_minutes.low if not input.figure.knit_minutes

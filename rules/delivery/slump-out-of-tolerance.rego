@@ -23,8 +23,17 @@ wrong contains "it is stiffer than the slump ordered allows" if {
 
 wrong contains "the trucks differ by more than the tolerance" if {
 	here
+	differ
+}
+
+differ if {
 	input.load.several == true
 	input.figure.slump_spread > input.figure.slump_spread_allowed
+}
+
+differ if {
+	input.load.several == true
+	input.figure.slump_spread_of_others > input.figure.slump_spread_allowed
 }
 
 number["slump measured"] := {"yours": "load.slump", "right": "order.slump"}

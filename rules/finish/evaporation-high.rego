@@ -14,13 +14,13 @@ here if data.trade.flatwork
 wrong contains "nothing is done against drying, and evaporation is beyond the limit" if {
 	here
 	input.finish.drying_measure == "none"
-	input.figure.evaporation > input.figure.evaporation_limit
+	data.trade.dries_too_fast
 }
 
 wrong contains "nothing is done against drying, and evaporation goes beyond the limit later" if {
 	here
 	input.finish.drying_measure == "none"
-	input.figure.evaporation_worst > input.figure.evaporation_limit
+	data.trade.dries_too_fast_later
 }
 
 number["evaporation rate"] := {"yours": "figure.evaporation", "right": "figure.evaporation_limit"}

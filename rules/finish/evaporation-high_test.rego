@@ -3,7 +3,7 @@ package practice.finish["evaporation-high_test"]
 job(measure, now, worst) := {
 	"member": {"kind": "slab on ground"},
 	"finish": {"drying_measure": measure},
-	"figure": {"evaporation": now, "evaporation_worst": worst, "evaporation_limit": 0.2},
+	"figure": {"evaporation": now, "evaporation_worst": worst},
 }
 
 test_wrong_now if {
@@ -21,6 +21,20 @@ test_right_with_fog if {
 test_right_at_the_edge if {
 	count(data.practice.finish["evaporation-high"].wrong) == 0 with input as job("none", 0.2, 0.2)
 	data.practice.finish["evaporation-high"].here with input as job("none", 0.2, 0.2)
+}
+
+test_wrong_sooner_where_it_hardly_bleeds if {
+	data.practice.finish["evaporation-high"].wrong["nothing is done against drying, and evaporation is beyond the limit"] with input as object.union(job("none", 0.12, 0.12), {"mix": {"low_bleed": true}})
+	count(data.practice.finish["evaporation-high"].wrong) == 0 with input as object.union(job("none", 0.12, 0.12), {"mix": {"low_bleed": false}})
+}
+
+test_wrong_soonest_in_an_overlay if {
+	data.practice.finish["evaporation-high"].wrong["nothing is done against drying, and evaporation is beyond the limit"] with input as {
+		"member": {"kind": "topping"},
+		"mix": {"low_bleed": true},
+		"finish": {"drying_measure": "none"},
+		"figure": {"evaporation": 0.07},
+	}
 }
 
 test_not_here_in_a_wall if {

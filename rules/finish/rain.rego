@@ -20,7 +20,6 @@ wrong contains "rain comes before it has set, and there is no cover" if {
 wrong contains "rain water is to be worked into the surface" if {
 	here
 	input.finish.rain_worked_in == true
-	input.figure.rain_before_set > 0
 }
 
 number["hours to final set against the hour of rain"] := {"yours": "weather.rain_in", "right": "figure.final_set_hours"}

@@ -16,7 +16,7 @@ here if {
 
 wrong contains "evaporation is beyond what this concrete is sure to bleed" if {
 	here
-	input.figure.evaporation > input.figure.evaporation_limit
+	data.trade.dries_too_fast
 }
 
 wrong contains "evaporation is faster than this concrete bleeds" if {

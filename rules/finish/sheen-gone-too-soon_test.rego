@@ -4,7 +4,7 @@ job(evaporation, bleeding) := {
 	"member": {"kind": "slab on ground"},
 	"finish": {"judged_by_sheen": true},
 	"mix": {"bleeding": bleeding},
-	"figure": {"evaporation": evaporation, "evaporation_limit": 0.2},
+	"figure": {"evaporation": evaporation},
 }
 
 test_wrong_beyond_the_limit if {
