@@ -20,6 +20,7 @@ type Job struct {
 	Share   float64 // of the 28-day strength that stands one freeze
 	Hours   float64 // longest time looked at; 0: a week
 	Step    float64 // time step; 0: half an hour
+	Cells   int     // through the concrete; 0: eight
 }
 
 const thickest = 6.0 // m²·K/W, about R-34
@@ -30,6 +31,9 @@ func (j Job) filled() Job {
 	}
 	if j.Step == 0 {
 		j.Step = 0.5
+	}
+	if j.Cells == 0 {
+		j.Cells = 8
 	}
 	return j
 }
@@ -43,7 +47,7 @@ func (j Job) With(r float64) (*History, error) {
 	if s.Edge != nil {
 		s.Edge = &Edge{R: r}
 	}
-	return Run(s, j.Weather, []Change{{Top: face, Far: far}}, Span{Hours: j.Hours, Step: j.Step})
+	return Run(s, j.Weather, []Change{{Top: face, Far: far}}, Span{Hours: j.Hours, Step: j.Step, Cells: j.Cells})
 }
 
 // safe tells whether every spot of a history is strong enough, by the slowest method, before it freezes; hours is when

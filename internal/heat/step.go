@@ -12,7 +12,7 @@ type outer struct{ celsius, u float64 }
 const (
 	mostRounds = 30
 	sharp      = 1e-4 // K: how near temperature and heat content must agree where something freezes or thaws
-	close      = 0.02 // K: how near the temperature at which concrete hydrates must be known
+	close      = 0.1  // K: how near the temperature at which concrete hydrates must be known
 )
 
 // step advances the column by dt seconds with one implicit Euler step of the enthalpy method (C. R. Swaminathan and
@@ -106,16 +106,18 @@ func (c *column) settle(t, h, slope, solved []float64) bool {
 	return settled
 }
 
-// solve solves the symmetric tridiagonal system with off-diagonals -g in place: right becomes the solution.
+// solve solves the symmetric tridiagonal system with off-diagonals -g in place: right becomes the solution, diag the
+// reciprocals of the pivots.
 func solve(g, diag, right []float64) {
 	n := len(diag)
+	diag[0] = 1 / diag[0]
 	for i := 1; i < n; i++ {
-		f := g[i-1] / diag[i-1]
-		diag[i] -= f * g[i-1]
+		f := g[i-1] * diag[i-1]
+		diag[i] = 1 / (diag[i] - f*g[i-1])
 		right[i] += f * right[i-1]
 	}
-	right[n-1] /= diag[n-1]
+	right[n-1] *= diag[n-1]
 	for i := n - 2; i >= 0; i-- {
-		right[i] = (right[i] + g[i]*right[i+1]) / diag[i]
+		right[i] = (right[i] + g[i]*right[i+1]) * diag[i]
 	}
 }

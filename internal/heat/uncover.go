@@ -23,7 +23,7 @@ func (j Job) Uncovered(r, hour float64) (*History, error) {
 	} else {
 		plan[0].Top = bare
 	}
-	return Run(j.Section, j.Weather, plan, Span{Hours: hour + 48, Step: j.Step})
+	return Run(j.Section, j.Weather, plan, Span{Hours: hour + 48, Step: j.Step, Cells: j.Cells})
 }
 
 // FirstRemoval finds the first hour, not before least and in steps of six hours, at which the cover of so much R may come
