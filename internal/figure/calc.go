@@ -63,10 +63,18 @@ func (c *Calc) names(path string) bool {
 			return true
 		}
 	}
-	return false
+	return slices.Contains(c.way.Assumes, path)
 }
 
-// Stated says whether a fact that only sharpens the figure is known.
+// NumOr gives a quantity or time that the way only assumes where it is not stated.
+func (c *Calc) NumOr(path string, otherwise float64) float64 {
+	if !c.Stated(path) {
+		return otherwise
+	}
+	return c.Num(path)
+}
+
+// Stated says whether a fact that only sharpens the figure, or is assumed otherwise, is known.
 func (c *Calc) Stated(path string) bool {
 	_, ok := c.sheet.facts.Value(path)
 	return ok

@@ -29,7 +29,10 @@ type Way struct {
 	// Sharpens are facts that may be unknown: the figure is then known only as a range, between what the value for the
 	// lowest and the value for the highest result give. A rule that the whole range decides is decided.
 	Sharpens []Bound
-	Compute  func(c *Calc) (Value, error)
+	// Assumes are facts that are used where they are stated; otherwise something usual is assumed, and said so. Nobody is
+	// asked for them.
+	Assumes []string
+	Compute func(c *Calc) (Value, error)
 }
 
 // Bound gives, for a fact that may be unknown, the values that make the figure lowest and highest.
@@ -136,6 +139,9 @@ func (s *Set) needs(name string, found, seen map[string]bool) {
 		}
 		for _, b := range w.Sharpens {
 			found[b.Fact] = true
+		}
+		for _, p := range w.Assumes {
+			found[p] = true
 		}
 	}
 }

@@ -14,8 +14,9 @@ type Need struct {
 type Job struct {
 	Section Section
 	Weather Weather
-	Face    Face    // what the covered faces meet; its R is what is looked for
+	Face    Face    // what the top meets without the cover that is looked for
 	Far     Face    // the far face where there is no ground; it keeps its own cover
+	Both    bool    // the far face is covered like the top, as of a wall
 	Gain    Gain    // how strength grows
 	Share   float64 // of the 28-day strength that stands one freeze
 	Hours   float64 // longest time looked at; 0: a week
@@ -38,15 +39,24 @@ func (j Job) filled() Job {
 	return j
 }
 
-// With runs the placement under a cover of so much R, m²·K/W, for the whole time. The edge is covered like the top.
+// covered gives section and faces under a cover of so much R more than the faces have already. The edge is covered like
+// the top.
+func (j Job) covered(r float64) (s Section, face, far Face) {
+	s, face, far = j.Section, j.Face, j.Far
+	face.R += r
+	if j.Both {
+		far = face
+	}
+	if s.Edge != nil {
+		s.Edge = &Edge{R: s.Edge.R + r}
+	}
+	return s, face, far
+}
+
+// With runs the placement under a cover of so much R, m²·K/W, for the whole time.
 func (j Job) With(r float64) (*History, error) {
 	j = j.filled()
-	face, far := j.Face, j.Far
-	face.R = r
-	s := j.Section
-	if s.Edge != nil {
-		s.Edge = &Edge{R: r}
-	}
+	s, face, far := j.covered(r)
 	return Run(s, j.Weather, []Change{{Top: face, Far: far}}, Span{Hours: j.Hours, Step: j.Step, Cells: j.Cells})
 }
 

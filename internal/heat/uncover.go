@@ -10,20 +10,20 @@ type Removal struct {
 	Strength Range   // share of the 28-day strength at the coldest spot then
 }
 
-// Uncovered runs the placement under a cover of so much R, m²·K/W, up to an hour, and bare for two days more.
+// Uncovered runs the placement under a cover of so much R, m²·K/W, up to an hour, and without it for two days more.
 func (j Job) Uncovered(r, hour float64) (*History, error) {
 	j = j.filled()
-	covered, bare := j.Face, j.Face
-	covered.R, bare.R = r, 0
+	s, face, far := j.covered(r)
+	_, bare, bareFar := j.covered(0)
 	bare.Kind = Outdoors
-	far := j.Far
-	plan := []Change{{Top: covered, Far: far}}
-	if hour > 0 {
-		plan = append(plan, Change{Hour: hour, Top: bare, Far: far})
-	} else {
-		plan[0].Top = bare
+	if hour <= 0 {
+		face, far = bare, bareFar
 	}
-	return Run(j.Section, j.Weather, plan, Span{Hours: hour + 48, Step: j.Step, Cells: j.Cells})
+	plan := []Change{{Top: face, Far: far}}
+	if hour > 0 {
+		plan = append(plan, Change{Hour: hour, Top: bare, Far: bareFar})
+	}
+	return Run(s, j.Weather, plan, Span{Hours: hour + 48, Step: j.Step, Cells: j.Cells})
 }
 
 // FirstRemoval finds the first hour, not before least and in steps of six hours, at which the cover of so much R may come
@@ -36,7 +36,7 @@ func (j Job) FirstRemoval(r, least, allowed float64) (Removal, error) {
 		if err != nil {
 			return Removal{}, err
 		}
-		out := Removal{Hour: hour, Drop: h.Drop(hour, 24), Strength: j.strengthAt(h, hour)}
+		out := Removal{Hour: hour, Drop: h.Drop(hour, 24), Strength: j.StrengthAt(h, hour)}
 		if out.Strength.Low >= j.Share && out.Drop <= allowed {
 			out.Possible = true
 			return out, nil
@@ -45,8 +45,8 @@ func (j Job) FirstRemoval(r, least, allowed float64) (Removal, error) {
 	return Removal{}, nil
 }
 
-// strengthAt is the share of strength at the weakest spot at an hour.
-func (j Job) strengthAt(h *History, hour float64) Range {
+// StrengthAt is the share of strength at the weakest spot at an hour.
+func (j Job) StrengthAt(h *History, hour float64) Range {
 	weakest := Range{math.Inf(1), math.Inf(1), math.Inf(1)}
 	for _, s := range h.Spots() {
 		var hours, celsius []float64

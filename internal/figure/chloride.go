@@ -1,0 +1,92 @@
+package figure
+
+import (
+	"hearsay/internal/heat"
+	"hearsay/internal/limit"
+)
+
+// Mass fractions from atomic masses.
+const (
+	chlorideShare = 0.639  // chlorine in calcium chloride
+	chlorideMole  = 110.98 // g/mol of calcium chloride
+	ionsOfSalt    = 3      // particles a unit of calcium chloride falls apart into
+)
+
+// chlorideForm bounds how much pure salt a dose holds.
+var chlorideForm = Bound{Fact: "cold.chloride_form", Lowest: "flake", Highest: "anhydrous"}
+
+// chlorideFigures are those of calcium chloride.
+func chlorideFigures() []Figure {
+	raoult := limit.Cite{Source: "trade", Where: "freezing-point depression of an ideal solution, 1.86 K for a mole of particles in a kilogram of water", Basis: limit.Practice}
+	atomic := limit.Cite{Source: "trade", Where: "atomic masses: chlorine is 63.9 % of calcium chloride", Basis: limit.Practice}
+	return []Figure{
+		{
+			Name: "chloride_freezing_point", Title: "freezing point of the mix water with that dose", Unit: "F",
+			Method: "freezing-point depression of an ideal solution of the salt in the mixing water",
+			Cites:  []limit.Cite{raoult},
+			Ways: []Way{{
+				Needs:    []string{"cold.chloride_dose", "figure.wcm"},
+				Sharpens: []Bound{{Fact: "cold.chloride_form", Lowest: "anhydrous", Highest: "flake"}},
+				Compute:  chlorideFreezing,
+			}},
+		},
+		{
+			Name: "chloride_added", Title: "chloride from the accelerator", Unit: "%",
+			Method: "dose of calcium chloride times its purity times the share of chlorine in it, by mass of cement",
+			Cites:  []limit.Cite{atomic},
+			Ways: []Way{{
+				Needs: []string{"cold.chloride_dose"}, Sharpens: []Bound{chlorideForm},
+				Compute: func(c *Calc) (Value, error) {
+					pure, err := pureDose(c)
+					c.Step("%s of calcium chloride holds %.3f × %s = %s of chloride by mass of cement", Q(c.Num("cold.chloride_dose"), "%"),
+						chlorideShare, Q(pure, "%"), Q(pure*chlorideShare, "%"))
+					return Exact(pure * chlorideShare), err
+				},
+			}},
+		},
+		{
+			Name: "chloride_pounds", Title: "calcium chloride in this load", Unit: "lb",
+			Method: "dose times cementitious material times load",
+			Ways: []Way{{Needs: []string{"cold.chloride_dose", "figure.cementitious", "load.volume"}, Compute: func(c *Calc) (Value, error) {
+				return pounds(c, c.Num("cold.chloride_dose")), nil
+			}}},
+		},
+		{
+			Name: "chloride_pounds_allowed", Title: "most calcium chloride in this load", Unit: "lb",
+			Method: "largest dose times cementitious material times load",
+			Ways: []Way{{Needs: []string{"figure.cementitious", "load.volume"}, Compute: func(c *Calc) (Value, error) {
+				most, err := c.Limit("cold.most_chloride_dose")
+				return pounds(c, most), err
+			}}},
+		},
+	}
+}
+
+func pounds(c *Calc, dose float64) Value {
+	cement, volume := c.Figure("cementitious").Best, c.Num("load.volume")
+	v := dose / 100 * cement * volume
+	c.Step("%s of %s × %s = %s", Q(dose, "%"), Q(cement, "lb/yd3"), Q(volume, "yd3"), Q(v, "lb"))
+	return Exact(v)
+}
+
+// pureDose is the dose as anhydrous salt, % of cement.
+func pureDose(c *Calc) (float64, error) {
+	dose := c.Num("cold.chloride_dose")
+	if c.Text("cold.chloride_form") == "anhydrous" {
+		return dose, nil
+	}
+	purity, err := c.Limit("cold.flake_purity")
+	c.Step("%s of flake is %s of pure calcium chloride", Q(dose, "%"), Q(dose*purity, "%"))
+	return dose * purity, err
+}
+
+func chlorideFreezing(c *Calc) (Value, error) {
+	pure, err := pureDose(c)
+	if err != nil {
+		return Value{}, err
+	}
+	wcm := c.Figure("wcm").Best
+	lowered := 1.8 * heat.FreezingDrop(pure/100/wcm, chlorideMole, ionsOfSalt)
+	c.Step("%.2f g of the salt in 100 g of water lower its freezing point by %s", pure/wcm, Q(lowered, "dF"))
+	return Exact(32 - lowered), nil
+}

@@ -1,0 +1,72 @@
+package figure
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"hearsay/internal/heat"
+)
+
+// coverNeededFigures are those of the cover that keeps a placement from freezing.
+func coverNeededFigures() []Figure {
+	needs := slices.Concat(coldNeeds, []string{"mix.cementitious", "order.strength"})
+	bounds := slices.Concat(coldBounds[:len(coldBounds)-1], gainBounds[1:])
+	return []Figure{
+		{
+			Name: "r_needed", Title: "R-value of the cover needed", Unit: "R",
+			Method: "least cover, found by trying, under which no place freezes before it has 500 psi by the slowest of three methods; rounded up to a tenth",
+			Cites:  curves,
+			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
+				need, err := leastCover(c)
+				return Exact(roundedR(need.R)), err
+			}}},
+		},
+		{
+			Name: "cover_hours_needed", Title: "hours that the cover must stay", Unit: "h",
+			Method: "time to 500 psi under the least cover, by the slowest of three methods; rounded up to an hour",
+			Cites:  curves,
+			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
+				need, err := leastCover(c)
+				return Exact(math.Ceil(need.Hours)), err
+			}}},
+		},
+		{
+			Name: "lowest_with_needed_cover", Title: "lowest slab temperature with the cover needed, until it has 500 psi", Unit: "F",
+			Method: runMethod,
+			Cites:  curves,
+			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
+				need, err := leastCover(c)
+				return Exact(fahrenheit(need.Lowest)), err
+			}}},
+		},
+	}
+}
+
+func roundedR(si float64) float64 { return math.Ceil(si/rsi*10-1e-9) / 10 }
+
+func leastCover(c *Calc) (heat.Need, error) {
+	j, err := placement(c)
+	if err != nil {
+		return heat.Need{}, err
+	}
+	if j.Gain, err = gain(c, true); err != nil {
+		return heat.Need{}, err
+	}
+	if j.Share, err = safeShare(c); err != nil {
+		return heat.Need{}, err
+	}
+	need, err := j.LeastCover()
+	switch {
+	case err != nil:
+		return need, err
+	case !need.Possible:
+		return need, fmt.Errorf("no cover alone keeps it from freezing: thaw or warm what it lies on, place it warmer, or heat an enclosure")
+	case need.R == 0:
+		c.Step("no cover is needed against freezing")
+	default:
+		c.Step("a cover of %s holds it above %s until it has its strength after %s", Q(roundedR(need.R), "R"), Q(fahrenheit(need.Lowest), "F"), Q(need.Hours, "h"))
+		c.Assume("edges and corners lose heat on two sides and more: lay the cover double there and let it reach past them")
+	}
+	return need, nil
+}

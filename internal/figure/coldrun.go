@@ -1,0 +1,157 @@
+package figure
+
+import (
+	"fmt"
+	"math"
+
+	"hearsay/internal/heat"
+)
+
+// A placement in cold weather is run through time by the heat package. What a job does not state is bounded by what
+// makes it coldest and warmest; what it states beyond these bounds counts as the bound, so that learning a fact never
+// leads out of the range.
+var (
+	coldNeeds  = []string{"figure.coldest_air", "member.thickness", "member.kind", "load.temperature"}
+	coldBounds = []Bound{
+		{Fact: "weather.high", Lowest: -70.0, Highest: 140.0},
+		{Fact: "weather.wind", Lowest: mostWind, Highest: 0.0},
+		{Fact: "ground.temperature", Lowest: coldestGround, Highest: warmestGround},
+		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
+	}
+	// Without a forecast a daily course is made, from the usual hour on.
+	coldAssumes = []string{"weather.forecast", "weather.start_hour", "job.start"}
+)
+
+const (
+	usualStart    = 8.0   // o'clock
+	mostSwing     = 35.0  // of the air between low and high, dF
+	mostWind      = 30.0  // mph
+	coldestGround = 20.0  // F
+	warmestGround = 75.0  // F
+	leastCement   = 350.0 // lb/yd3
+	mostCement    = 900.0 // lb/yd3
+	usualWater    = 0.5   // water-cement ratio of which the heat is taken
+
+	kgPerLbYd = 0.593276 // kg/m³ in a lb/yd³
+	rsi       = 0.176110 // m²·K/W in an R
+	meter     = 0.0254   // in an inch
+)
+
+// placement builds the section, the weather and the faces of a placement.
+func placement(c *Calc) (heat.Job, error) {
+	cement, _ := heat.CementType("I")
+	mass := clamp(c.Num("mix.cementitious"), leastCement, mostCement) * kgPerLbYd
+	freezing, err := c.Limit("cold.freezing_point", "usual")
+	if err != nil {
+		return heat.Job{}, err
+	}
+	mix := heat.NormalConcrete(celsius(c.Num("load.temperature")), mass, usualWater*mass, cement)
+	mix.Freezing = celsius(freezing)
+	j := heat.Job{
+		Section: heat.Section{Concrete: mix, Thickness: c.Num("member.thickness") * meter},
+		Hours:   window, Step: 1, Cells: 6,
+	}
+	c.Assume("the heat of Type I cement at a water-cement ratio of %.1f", usualWater)
+	if j.Weather, err = coldWeather(c); err != nil {
+		return j, err
+	}
+	j.Face.Sky = skySeen(c, j.Weather)
+	switch kind := c.Text("member.kind"); kind {
+	case "slab on ground", "footing", "topping", "pad":
+		j.Section.Ground, err = groundBelow(c)
+	case "suspended slab":
+		j.Far.R, err = formwork(c)
+		c.Assume("{0.75 in} plywood forms below, with cold air under them")
+	default:
+		j.Both, j.Face.Sky = true, j.Face.Sky/2
+		j.Face.R, err = formwork(c)
+		c.Assume("{0.75 in} plywood forms on both faces")
+	}
+	return j, err
+}
+
+// window is how long a placement is followed, h: a week.
+const window = 168
+
+func formwork(c *Calc) (float64, error) {
+	r, err := c.Limit("cold.formwork_r")
+	return r * rsi, err
+}
+
+// skySeen is 1 where a forecast tells of the clouds; without it, sky and sun are left out.
+func skySeen(c *Calc, w heat.Weather) float64 {
+	if w.Has(heat.HasCloud) {
+		return 1
+	}
+	c.Assume("neither sun nor a clear night sky")
+	return 0
+}
+
+// groundBelow is a base of stone on silt, from the temperature stated at the top to that of deep ground.
+func groundBelow(c *Calc) ([]heat.Layer, error) {
+	deep, err := c.Table("ground.deep_ground")
+	if err != nil {
+		return nil, err
+	}
+	top, depth := celsius(clamp(c.Num("ground.temperature"), coldestGround, warmestGround)), deep["depth"]*12*meter
+	bottom := celsius(deep["temperature"])
+	const base = 0.15
+	between := top + (bottom-top)*base/depth
+	c.Assume("{6 in} of stone on silt of usual moisture, %s at the top and %s %s down", Q(fahrenheit(top), "F"), Q(deep["temperature"], "F"), Q(deep["depth"], "ft"))
+	return []heat.Layer{
+		{Soil: heat.Kersten(heat.Coarse, 2100, 0.05), Thickness: base, Top: top, Bottom: between},
+		{Soil: heat.Kersten(heat.Fine, 1600, 0.15), Thickness: depth - base, Top: between, Bottom: bottom},
+	}, nil
+}
+
+// coldWeather is the forecast where there is one, and otherwise a daily course from the low.
+func coldWeather(c *Calc) (heat.Weather, error) {
+	wind := clamp(c.Num("weather.wind"), 0, mostWind) * metersPerSecond
+	if !c.Stated("weather.forecast") {
+		low, start := c.Figure("coldest_air").Best, c.NumOr("job.start", usualStart)
+		high := clamp(c.Num("weather.high"), low, low+mostSwing)
+		c.Assume("days that run from %s at 6:00 to %s at 15:00 and back, the concrete placed at %.4g o'clock", Q(low, "F"), Q(high, "F"), start)
+		return heat.Daily(celsius(low), celsius(high), heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}, start, window, heat.HasWind), nil
+	}
+	w, err := forecast(c.Series("weather.forecast"))
+	if err != nil {
+		return w, err
+	}
+	return w.Fill(heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}).From(c.NumOr("weather.start_hour", 0)), nil
+}
+
+// forecast turns the rows of an hourly forecast, in the units of its columns, into weather.
+func forecast(rows []map[string]float64) (heat.Weather, error) {
+	w := heat.Weather{Given: heat.HasHumidity | heat.HasWind | heat.HasCloud | heat.HasRain}
+	for i, row := range rows {
+		air, ok := row["air"]
+		if !ok {
+			return w, fmt.Errorf("the forecast has no air temperature at hour %.3g: give the column air for every hour", row["hour"])
+		}
+		h := heat.Hour{Hour: row["hour"], Air: celsius(air)}
+		if i > 0 && h.Hour <= w.Hours[i-1].Hour {
+			return w, fmt.Errorf("hour %.3g of the forecast does not come after hour %.3g: put its rows in order", h.Hour, w.Hours[i-1].Hour)
+		}
+		read := func(column string, given heat.Column, to *float64, factor float64) {
+			v, ok := row[column]
+			if !ok {
+				w.Given &^= given
+			}
+			*to = v * factor
+		}
+		read("humidity", heat.HasHumidity, &h.Humidity, 0.01)
+		if dew, ok := row["dew_point"]; ok {
+			h.Humidity = heat.Humidity(h.Air, celsius(dew))
+		}
+		read("wind", heat.HasWind, &h.Wind, metersPerSecond)
+		read("cloud", heat.HasCloud, &h.Cloud, 0.01)
+		read("rain", heat.HasRain, &h.Rain, 25.4)
+		w.Hours = append(w.Hours, h)
+	}
+	if _, ok := rows[0]["dew_point"]; ok {
+		w.Given |= heat.HasHumidity
+	}
+	return w, nil
+}
+
+func clamp(v, low, high float64) float64 { return math.Min(math.Max(v, low), high) }
