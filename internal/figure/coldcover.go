@@ -15,10 +15,10 @@ func coverNeededFigures() []Figure {
 	return []Figure{
 		{
 			Name: "r_needed", Title: "R-value of the cover needed", Unit: "R",
-			Method: "least cover, found by trying, under which no place freezes before it has 500 psi by the slowest of three methods; rounded up to a tenth",
+			Method: "least cover, found by trying, under which no place comes down to {35 F} before it has 500 psi by the slowest of three methods; rounded up to a tenth",
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
-				need, err := leastCover(c)
+				need, err := findCover(c)
 				return Exact(roundedR(need.R)), err
 			}}},
 		},
@@ -27,7 +27,7 @@ func coverNeededFigures() []Figure {
 			Method: "time to 500 psi under the least cover, by the slowest of three methods; rounded up to an hour",
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
-				need, err := leastCover(c)
+				need, err := findCover(c)
 				return Exact(math.Ceil(need.Hours)), err
 			}}},
 		},
@@ -36,7 +36,7 @@ func coverNeededFigures() []Figure {
 			Method: runMethod,
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
-				need, err := leastCover(c)
+				need, err := findCover(c)
 				return Exact(fahrenheit(need.Lowest)), err
 			}}},
 		},
@@ -45,7 +45,7 @@ func coverNeededFigures() []Figure {
 
 func roundedR(si float64) float64 { return math.Ceil(si/rsi*10-1e-9) / 10 }
 
-func leastCover(c *Calc) (heat.Need, error) {
+func findCover(c *Calc) (heat.Need, error) {
 	j, err := placement(c)
 	if err != nil {
 		return heat.Need{}, err
@@ -56,12 +56,14 @@ func leastCover(c *Calc) (heat.Need, error) {
 	if j.Share, err = safeShare(c); err != nil {
 		return heat.Need{}, err
 	}
+	hold := c.Of("cold.hold_temperature")
+	j.Margin = celsius(hold) - j.Section.Concrete.Freezing
 	need, err := j.LeastCover()
 	switch {
 	case err != nil:
 		return need, err
 	case !need.Possible:
-		return need, fmt.Errorf("no cover alone keeps it from freezing: thaw or warm what it lies on, place it warmer, or heat an enclosure")
+		return need, fmt.Errorf("no cover alone keeps it above %s until it has 500 psi: warm what it lies on, place it warmer, or heat an enclosure", Q(hold, "F"))
 	case need.R == 0:
 		c.Step("no cover is needed against freezing")
 	default:

@@ -3,6 +3,7 @@ package figure
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"hearsay/internal/heat"
 )
@@ -11,10 +12,10 @@ import (
 // makes it coldest and warmest; what it states beyond these bounds counts as the bound, so that learning a fact never
 // leads out of the range.
 var (
-	coldNeeds  = []string{"figure.coldest_air", "member.thickness", "member.kind", "load.temperature"}
+	coldNeeds  = []string{"figure.overnight_low", "member.thickness", "member.kind", "load.temperature"}
 	coldBounds = []Bound{
 		{Fact: "weather.high", Lowest: -70.0, Highest: 140.0},
-		{Fact: "weather.wind", Lowest: mostWind, Highest: 0.0},
+		{Fact: "weather.wind", Lowest: mostWind, Highest: 0.0, Apart: true}, // it cools in cold air and warms above cold ground
 		{Fact: "ground.temperature", Lowest: coldestGround, Highest: warmestGround},
 		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
 	}
@@ -37,14 +38,57 @@ const (
 	meter     = 0.0254   // in an inch
 )
 
+// corner tells at which end of the unknown facts a run stands: -1 at the coldest, 1 at the warmest, 0 where all are stated.
+// The ends do not bound it to the last degree, since a cause works now and then the other way: wind warms by day, more
+// cement leaves less water to freeze. So what comes out at an end is moved outward a little.
+func corner(c *Calc) float64 {
+	for _, b := range coldBounds {
+		if !c.names(b.Fact) || c.Stated(b.Fact) || b.Apart || !counts(c, b.Fact) {
+			continue
+		}
+		if c.fact(b.Fact) == b.Lowest {
+			return -1
+		}
+		return 1
+	}
+	return 0
+}
+
+// counts says whether a fact makes a difference to this placement.
+func counts(c *Calc, fact string) bool {
+	switch fact {
+	case "weather.high":
+		return !c.Stated("weather.forecast")
+	case "ground.temperature":
+		return onGround(c.Text("member.kind"))
+	}
+	return true
+}
+
+func onGround(kind string) bool {
+	return slices.Contains([]string{"slab on ground", "footing", "topping", "pad"}, kind)
+}
+
+// degreesOut moves a temperature in °F outward at an end of the unknown facts.
+func degreesOut(c *Calc, f float64) float64 { return f + 1.5*corner(c) }
+
+// hoursOut moves a time that is longer the warmer it is (sign 1) or the colder it is (sign -1) outward.
+func hoursOut(c *Calc, v Value, sign float64) Value {
+	at := sign * corner(c)
+	out := func(h float64) float64 {
+		if h >= window { // it does not come at all
+			return h
+		}
+		return clamp(h*(1+0.08*at)+at, 0, window)
+	}
+	return Between(out(v.Low), out(v.Best), out(v.High))
+}
+
 // placement builds the section, the weather and the faces of a placement.
 func placement(c *Calc) (heat.Job, error) {
 	cement, _ := heat.CementType("I")
 	mass := clamp(c.Num("mix.cementitious"), leastCement, mostCement) * kgPerLbYd
-	freezing, err := c.Limit("cold.freezing_point", "usual")
-	if err != nil {
-		return heat.Job{}, err
-	}
+	freezing := c.Of("cold.freezing_point", "usual")
 	mix := heat.NormalConcrete(celsius(c.Num("load.temperature")), mass, usualWater*mass, cement)
 	mix.Freezing = celsius(freezing)
 	j := heat.Job{
@@ -52,19 +96,20 @@ func placement(c *Calc) (heat.Job, error) {
 		Hours:   window, Step: 1, Cells: 6,
 	}
 	c.Assume("the heat of Type I cement at a water-cement ratio of %.1f", usualWater)
+	var err error
 	if j.Weather, err = coldWeather(c); err != nil {
 		return j, err
 	}
 	j.Face.Sky = skySeen(c, j.Weather)
-	switch kind := c.Text("member.kind"); kind {
-	case "slab on ground", "footing", "topping", "pad":
+	switch kind := c.Text("member.kind"); {
+	case onGround(kind):
 		j.Section.Ground, err = groundBelow(c)
-	case "suspended slab":
-		j.Far.R, err = formwork(c)
+	case kind == "suspended slab":
+		j.Far.R = c.Of("cold.formwork_r") * rsi
 		c.Assume("{0.75 in} plywood forms below, with cold air under them")
 	default:
 		j.Both, j.Face.Sky = true, j.Face.Sky/2
-		j.Face.R, err = formwork(c)
+		j.Face.R = c.Of("cold.formwork_r") * rsi
 		c.Assume("{0.75 in} plywood forms on both faces")
 	}
 	return j, err
@@ -72,11 +117,6 @@ func placement(c *Calc) (heat.Job, error) {
 
 // window is how long a placement is followed, h: a week.
 const window = 168
-
-func formwork(c *Calc) (float64, error) {
-	r, err := c.Limit("cold.formwork_r")
-	return r * rsi, err
-}
 
 // skySeen is 1 where a forecast tells of the clouds; without it, sky and sun are left out.
 func skySeen(c *Calc, w heat.Weather) float64 {
@@ -108,7 +148,7 @@ func groundBelow(c *Calc) ([]heat.Layer, error) {
 func coldWeather(c *Calc) (heat.Weather, error) {
 	wind := clamp(c.Num("weather.wind"), 0, mostWind) * metersPerSecond
 	if !c.Stated("weather.forecast") {
-		low, start := c.Figure("coldest_air").Best, c.NumOr("job.start", usualStart)
+		low, start := c.Figure("overnight_low").Best, c.NumOr("job.start", usualStart)
 		high := clamp(c.Num("weather.high"), low, low+mostSwing)
 		c.Assume("days that run from %s at 6:00 to %s at 15:00 and back, the concrete placed at %.4g o'clock", Q(low, "F"), Q(high, "F"), start)
 		return heat.Daily(celsius(low), celsius(high), heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}, start, window, heat.HasWind), nil

@@ -156,7 +156,7 @@ func timeTo500(c *Calc, accelerated bool) (Value, error) {
 	r := h.HoursTo(share, g)
 	v := Between(math.Min(r.Low, window), math.Min(r.Best, window), math.Min(r.High, window))
 	c.Step("by the quickest of the three methods after %s, by the slowest after %s%s", Q(v.Low, "h"), Q(v.High, "h"), orLater(r.High))
-	return v, nil
+	return hoursOut(c, v, -1), nil
 }
 
 func orLater(hours float64) string {
@@ -198,7 +198,7 @@ func freezeHour(c *Calc) (Value, error) {
 	} else {
 		c.Step("the surface comes down to %s, where ice first forms, after %s", Q(points["usual"], "F"), Q(v.Best, "h"))
 	}
-	return v, nil
+	return hoursOut(c, v, 1), nil
 }
 
 func lowestSurface(c *Calc) (Value, error) {
@@ -211,7 +211,7 @@ func lowestSurface(c *Calc) (Value, error) {
 		return Value{}, err
 	}
 	sayCourse(c, h)
-	return Exact(fahrenheit(lowest(h.Hours, h.Top))), nil
+	return Exact(degreesOut(c, fahrenheit(lowest(h.Hours, h.Top)))), nil
 }
 
 func lowestWithCover(c *Calc) (Value, error) {
@@ -224,7 +224,7 @@ func lowestWithCover(c *Calc) (Value, error) {
 	for _, s := range h.Spots() {
 		low = math.Min(low, lowest(h.Hours, s.Celsius))
 	}
-	return Exact(fahrenheit(low)), nil
+	return Exact(degreesOut(c, fahrenheit(low))), nil
 }
 
 // lowest is the lowest temperature of a record in the first days.

@@ -75,20 +75,14 @@ func setHours(c *Calc) (Value, error) {
 // admixed moves the time of set by retarder and accelerator. What admixtures do in hours is tested at one temperature
 // and grows with the setting time at another.
 func admixed(c *Calc, v Value, accelerator string) (Value, error) {
-	tested, err := c.Limit("setting.temperature_of_test")
-	if err != nil {
-		return Value{}, err
-	}
+	tested := c.Of("setting.temperature_of_test")
 	then, err := setAt(c, tested)
 	if err != nil {
 		return Value{}, err
 	}
 	scale := v.Best / then
 	shift := func(least, most string, sign float64) (Value, error) {
-		a, err := c.Limit("setting." + least)
-		if err != nil {
-			return Value{}, err
-		}
+		a := c.Of("setting." + least)
 		b, err := c.Limit("setting." + most)
 		if sign > 0 {
 			return Between(v.Low+a*scale, v.Best+(a+b)/2*scale, v.High+b*scale), err
@@ -112,14 +106,8 @@ func admixed(c *Calc, v Value, accelerator string) (Value, error) {
 }
 
 func chlorideSet(c *Calc, v Value) (Value, error) {
-	speed, err := c.Limit("setting.chloride_speed")
-	if err != nil {
-		return v, err
-	}
-	full, err := c.Limit("setting.chloride_dose")
-	if err != nil {
-		return v, err
-	}
+	speed := c.Of("setting.chloride_speed")
+	full := c.Of("setting.chloride_dose")
 	dose := math.Min(c.Num("cold.chloride_dose"), full)
 	f := 1 + (speed-1)*dose/full
 	c.Step("%s of calcium chloride makes it set %.1f times as fast: %s", Q(dose, "%"), f, Q(v.Best/f, "h"))
@@ -167,14 +155,8 @@ func logAlong(table map[string]float64, at float64, what, unit string) (float64,
 }
 
 func bleedEnd(c *Calc) (Value, error) {
-	study, err := c.Limit("setting.bleeding_study")
-	if err != nil {
-		return Value{}, err
-	}
-	at, err := c.Limit("setting.laboratory")
-	if err != nil {
-		return Value{}, err
-	}
+	study := c.Of("setting.bleeding_study")
+	at := c.Of("setting.laboratory")
 	then, err := setAt(c, at)
 	if err != nil {
 		return Value{}, err

@@ -19,6 +19,7 @@ type Job struct {
 	Both    bool    // the far face is covered like the top, as of a wall
 	Gain    Gain    // how strength grows
 	Share   float64 // of the 28-day strength that stands one freeze
+	Margin  float64 // K above the freezing point that a cover must keep until then
 	Hours   float64 // longest time looked at; 0: a week
 	Step    float64 // time step; 0: half an hour
 	Cells   int     // through the concrete; 0: eight
@@ -60,12 +61,12 @@ func (j Job) With(r float64) (*History, error) {
 	return Run(s, j.Weather, []Change{{Top: face, Far: far}}, Span{Hours: j.Hours, Step: j.Step, Cells: j.Cells})
 }
 
-// safe tells whether every spot of a history is strong enough, by the slowest method, before it freezes; hours is when
+// safe tells whether every spot of a history is strong enough, by the slowest method, before it is too cold; hours is when
 // the last of them is.
 func (j Job) safe(h *History) (ok bool, hours float64) {
 	for _, s := range h.Spots() {
 		strong := j.Gain.HoursTo(j.Share, h.Hours, s.Celsius).High
-		if crossing(h.Hours, s.Celsius, j.Section.Concrete.Freezing) < strong || strong > j.Hours {
+		if crossing(h.Hours, s.Celsius, j.Section.Concrete.Freezing+j.Margin) < strong || strong > j.Hours {
 			return false, math.Inf(1)
 		}
 		hours = math.Max(hours, strong)
@@ -73,8 +74,8 @@ func (j Job) safe(h *History) (ok bool, hours float64) {
 	return true, hours
 }
 
-// LeastCover finds the least R, to about 2 %, under which no spot freezes before it is strong enough. The error is that of
-// Run.
+// LeastCover finds the least R, to about 2 %, under which no spot comes down to the freezing point and its margin before
+// it is strong enough. The error is that of Run.
 func (j Job) LeastCover() (Need, error) {
 	j = j.filled()
 	try := func(r float64) (Need, error) {

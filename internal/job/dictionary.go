@@ -53,6 +53,7 @@ type Fact struct {
 	Choices  []Choice
 	Implies  []Implication
 	Words    []string
+	Apart    []Apart
 	Gives    []string          // for KindSize: the facts it states, in order
 	Columns  map[string]string // for KindSeries: column to unit
 }
@@ -78,6 +79,12 @@ type Implication struct {
 	Then   map[string]any
 }
 
+// Apart says how far a quantity can lie from another one in its unit: beyond that one of the two is not so.
+type Apart struct {
+	From      string
+	Low, High float64
+}
+
 type factYAML struct {
 	Kind     string                   `yaml:"kind"`
 	Unit     string                   `yaml:"unit"`
@@ -87,6 +94,7 @@ type factYAML struct {
 	Possible []float64                `yaml:"possible"`
 	Choices  document.Ordered[string] `yaml:"choices"`
 	Implies  []impliesYAML            `yaml:"implies"`
+	Apart    []apartYAML              `yaml:"apart"`
 	Words    []string                 `yaml:"words"`
 	Gives    []string                 `yaml:"gives"`
 	Columns  map[string]string        `yaml:"columns"`
@@ -98,6 +106,11 @@ type impliesYAML struct {
 	Below  *float64       `yaml:"below"`
 	Stated bool           `yaml:"stated"`
 	Then   map[string]any `yaml:"then"`
+}
+
+type apartYAML struct {
+	From  string    `yaml:"from"`
+	Range []float64 `yaml:"range"`
 }
 
 type groupYAML struct {
@@ -137,6 +150,11 @@ func (y factYAML) fact(group, key string) *Fact {
 		Usual: pair(y.Usual), Possible: pair(y.Possible), Words: y.Words, Gives: y.Gives, Columns: y.Columns}
 	for _, c := range y.Choices {
 		f.Choices = append(f.Choices, Choice{Value: c.Name, Name: c.Value})
+	}
+	for _, a := range y.Apart {
+		if r := pair(a.Range); r != nil {
+			f.Apart = append(f.Apart, Apart{From: a.From, Low: r.Low, High: r.High})
+		}
 	}
 	for _, i := range y.Implies {
 		f.Implies = append(f.Implies, Implication(i))
@@ -235,6 +253,11 @@ func (d *Dictionary) checkFact(f *Fact) error {
 	}
 	if f.Ask == "" {
 		return fmt.Errorf("has no question")
+	}
+	for _, a := range f.Apart {
+		if other, ok := d.facts[a.From]; !ok || other.Unit != f.Unit || f.Kind != KindQuantity {
+			return fmt.Errorf("is held apart from %s, which is no quantity in its unit", a.From)
+		}
 	}
 	return d.checkImplications(f)
 }

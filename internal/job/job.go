@@ -162,9 +162,25 @@ func (j *Job) Follow(d *Dictionary) error {
 			}
 		}
 		if done == len(j.Stated) {
-			return nil
+			return j.apart()
 		}
 	}
+}
+
+// apart fails where two quantities lie so far apart that one of them cannot be so.
+func (j *Job) apart() error {
+	for _, s := range j.Stated {
+		for _, a := range s.Fact.Apart {
+			other, ok := j.Find(a.From)
+			if !ok {
+				continue
+			}
+			if d := s.Value.(float64) - other.Value.(float64); d < a.Low || d > a.High {
+				return &Contradiction{One: other, Other: s}
+			}
+		}
+	}
+	return nil
 }
 
 // onlyOne states a fact when all but one of its values would imply what is not so.

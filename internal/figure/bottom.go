@@ -1,0 +1,73 @@
+package figure
+
+import (
+	"fmt"
+
+	"hearsay/internal/heat"
+)
+
+// bottomHour is when the temperature at the bottom of a slab on cold ground is given, h.
+const bottomHour = 6
+
+// bottomCourse is the temperature at the bottom of a slab on the ground, hour by hour, °C. What lies above counts little in the
+// first hours, so the top is taken as covered in air halfway between ground and concrete.
+func bottomCourse(c *Calc, hours float64) (*heat.History, error) {
+	placed, ground := celsius(c.Num("load.temperature")), celsius(c.Num("ground.temperature"))
+	cement, _ := heat.CementType("I")
+	const usualCement = 564 * kgPerLbYd
+	deep, err := c.Table("ground.deep_ground")
+	if err != nil {
+		return nil, err
+	}
+	depth, below := deep["depth"]*12*meter, celsius(deep["temperature"])
+	s := heat.Section{
+		Concrete:  heat.NormalConcrete(placed, usualCement, usualWater*usualCement, cement),
+		Thickness: c.Num("member.thickness") * meter,
+		Ground: []heat.Layer{
+			{Soil: heat.Kersten(heat.Coarse, 2100, 0.05), Thickness: 0.15, Top: ground, Bottom: ground},
+			{Soil: heat.Kersten(heat.Fine, 1600, 0.15), Thickness: depth - 0.15, Top: ground, Bottom: below},
+		},
+	}
+	c.Assume("{6 in} of stone on silt of usual moisture; a covered top in air between ground and concrete")
+	air := heat.Steady(heat.Hour{Air: (placed + ground) / 2, Humidity: 0.7, Cloud: 1}, 0)
+	return heat.Run(s, air, []heat.Change{{Top: heat.Face{R: 1 * rsi}}}, heat.Span{Hours: hours, Step: 0.25, Cells: 8})
+}
+
+func bottomTemperature(c *Calc) (Value, error) {
+	h, err := bottomCourse(c, bottomHour)
+	if err != nil {
+		return Value{}, err
+	}
+	for _, hour := range []float64{1, 3, bottomHour} {
+		c.Step("bottom after %s: %s", Q(hour, "h"), Q(fahrenheit(heat.At(h.Hours, h.Bottom, hour)), "F"))
+	}
+	return Exact(fahrenheit(heat.At(h.Hours, h.Bottom, bottomHour))), nil
+}
+
+// setDelay adds up, hour by hour, the share of its setting that the bottom gets done at its temperature.
+func setDelay(c *Calc) (Value, error) {
+	const longest = 72
+	placed := c.Num("load.temperature")
+	plain, err := setAt(c, placed)
+	if err != nil {
+		return Value{}, err
+	}
+	h, err := bottomCourse(c, longest)
+	if err != nil {
+		return Value{}, err
+	}
+	done := 0.0
+	for i := 1; i < len(h.Hours); i++ {
+		at, err := setAt(c, fahrenheit((h.Bottom[i-1]+h.Bottom[i])/2))
+		if err != nil {
+			return Value{}, err
+		}
+		dt := h.Hours[i] - h.Hours[i-1]
+		if done += dt / at; done >= 1 {
+			set := h.Hours[i] - (done-1)*at
+			c.Step("at %s throughout it sets after %s, at the bottom after %s", Q(placed, "F"), Q(plain, "h"), Q(set, "h"))
+			return Exact(max(0, set-plain)), nil
+		}
+	}
+	return Value{}, fmt.Errorf("the bottom does not set within %s", Q(longest, "h"))
+}
