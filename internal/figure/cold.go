@@ -28,7 +28,7 @@ func coldFigures() []Figure {
 				{Needs: []string{"weather.forecast"}, Compute: coldestHour},
 				{Sharpens: []Bound{
 					{Fact: "weather.low", Lowest: -80.0, Highest: 110.0}, {Fact: "weather.air", Lowest: -70.0, Highest: 135.0},
-				}, Compute: coldestAir},
+				}, Compute: airAhead},
 			},
 		},
 		{
@@ -112,9 +112,9 @@ const (
 	seriousFall = 45.0 // a low further below the air of the day is not counted on
 )
 
-// coldestAir is the low, but not further below the air temperature than it is counted on to fall. Each of the two is
+// airAhead is the low, but not further below the air temperature than it is counted on to fall. Each of the two is
 // near the other, so that warm air alone says that it is not cold, and a cold low alone that it is.
-func coldestAir(c *Calc) (Value, error) {
+func airAhead(c *Calc) (Value, error) {
 	low, air := c.Num("weather.low"), c.Num("weather.air")
 	if !c.Stated("weather.low") {
 		low = clamp(low, air-lowestBelow, air+lowestAbove)
