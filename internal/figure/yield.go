@@ -35,6 +35,15 @@ func yieldFigures() []Figure {
 			}}},
 		},
 		{
+			Name: "unit_weight_for_yield", Title: "unit weight at which the batch fills what it was batched for", Unit: "lb/ft3",
+			Method: "weight batched for a yard divided by its cubic feet", Cites: c138,
+			Ways: []Way{{Needs: []string{"figure.yard_weight"}, Compute: func(c *Calc) (Value, error) {
+				v := c.Figure("yard_weight").Best / c.Of("mix.yard")
+				c.Step("%s / %s = %s", Q(c.Figure("yard_weight").Best, "lb"), Q(c.Of("mix.yard"), "ft3"), Q(v, "lb/ft3"))
+				return Exact(v), nil
+			}}},
+		},
+		{
 			Name: "yield", Title: "volume delivered", Unit: "yd3",
 			Method: "volume on the ticket times the relative yield", Cites: c138,
 			Ways: []Way{{Needs: []string{"load.volume", "figure.relative_yield"}, Compute: func(c *Calc) (Value, error) {
