@@ -84,6 +84,12 @@ func Load(fsys fs.FS) (*Book, error) {
 	return b, nil
 }
 
+// LoadWorks reads the works cited alone, for what needs no limits.
+func LoadWorks(fsys fs.FS) (*Book, error) {
+	b := &Book{limits: map[string]*Limit{}, works: map[string]*Work{}}
+	return b, b.loadWorks(fsys)
+}
+
 func (b *Book) loadWorks(fsys fs.FS) error {
 	text, err := fs.ReadFile(fsys, "sources.yaml")
 	if err != nil {

@@ -1,0 +1,143 @@
+package cli
+
+import (
+	"bufio"
+	"encoding/json"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"golang.org/x/term"
+
+	"hearsay/corpus"
+	"hearsay/internal/belief"
+	"hearsay/internal/limit"
+	"hearsay/internal/report"
+	"hearsay/rules"
+)
+
+func (a *app) claimCommand() *cobra.Command {
+	var lines string
+	c := &cobra.Command{
+		Use:   "claim [TEXT]",
+		Short: "Say whether what somebody says about concrete is so, and why",
+		Long: `Claim takes a sentence as it was said and answers: is it so, what really happens,
+what to do, the numbers, and one sentence to say to the customer. When it is not
+sure it asks which belief is meant; what it does not know it says.
+
+Without a sentence, in a terminal, it goes on asking. Exit status: 0 answered, 2 not
+answered.`,
+		Example: `  hearsay claim "a few gallons on the truck won't hurt"
+  hearsay claim --json "hardening is just drying"
+  hearsay claim --lines sentences.txt`,
+		RunE: func(_ *cobra.Command, args []string) error {
+			desk, err := a.claims()
+			if err != nil {
+				return err
+			}
+			switch {
+			case lines != "":
+				return desk.lines(lines)
+			case len(args) > 0:
+				return desk.one(strings.Join(args, " "))
+			}
+			return desk.talk()
+		},
+	}
+	c.Flags().StringVar(&lines, "lines", "", "read one claim a line from this `file` (- for standard input), print one JSON object a line")
+	return c
+}
+
+// claims is what answering claims needs.
+type claims struct {
+	*app
+	corpus *belief.Corpus
+	works  *limit.Book
+}
+
+func (a *app) claims() (*claims, error) {
+	c, err := belief.Load(corpus.Files)
+	if err != nil {
+		return nil, err
+	}
+	works, err := limit.LoadWorks(rules.Files)
+	return &claims{a, c, works}, err
+}
+
+func (c *claims) answer(text string) (report.Claim, error) {
+	system, err := c.system()
+	if err != nil {
+		return report.Claim{}, err
+	}
+	answer, err := c.corpus.Answer(text)
+	return report.NewClaim(answer, c.works, system), err
+}
+
+func (c *claims) one(text string) error {
+	if strings.TrimSpace(text) == "" {
+		return badInput{fmt.Errorf("the claim is empty: give the sentence that was said")}
+	}
+	answer, err := c.answer(text)
+	if err != nil {
+		return err
+	}
+	if !answer.Answered {
+		c.status = exitOpen
+	}
+	if c.json {
+		return c.printJSON(answer)
+	}
+	answer.Text(c.out, c.look())
+	return nil
+}
+
+func (c *claims) lines(name string) error {
+	in, done, err := c.open(name)
+	if err != nil {
+		return err
+	}
+	defer done()
+	out := bufio.NewWriter(c.out)
+	defer out.Flush()
+	encode := json.NewEncoder(out)
+	encode.SetEscapeHTML(false)
+	lines := bufio.NewScanner(in)
+	lines.Buffer(nil, 1<<20)
+	for lines.Scan() {
+		answer, err := c.answer(lines.Text())
+		if err != nil {
+			return err
+		}
+		if err := encode.Encode(answer); err != nil {
+			return err
+		}
+	}
+	return lines.Err()
+}
+
+// talk answers what is typed, line after line, until an empty line or the end.
+func (c *claims) talk() error {
+	f, isFile := c.in.(*os.File)
+	prompt := isFile && term.IsTerminal(int(f.Fd()))
+	if !prompt {
+		text, err := io.ReadAll(c.in)
+		if err != nil {
+			return err
+		}
+		return c.one(strings.TrimSpace(string(text)))
+	}
+	lines := bufio.NewScanner(c.in)
+	for {
+		fmt.Fprint(c.out, "What did they say? (empty line ends)\n> ")
+		if !lines.Scan() || strings.TrimSpace(lines.Text()) == "" {
+			return lines.Err()
+		}
+		answer, err := c.answer(lines.Text())
+		if err != nil {
+			return err
+		}
+		answer.Text(c.out, c.look())
+	}
+}
