@@ -40,7 +40,7 @@ func NewPractice(b *rulebook.Book, p *rulebook.Practice, system quantity.System)
 	cites := []limit.Cite{}
 	for _, path := range p.Limits {
 		l, _ := b.Limits.Find(path)
-		out.Limits = append(out.Limits, newLimit(b, l, system))
+		out.Limits = append(out.Limits, NewLimit(b, l, system))
 		cites = append(cites, l.Cite)
 	}
 	for _, path := range p.Reads {
@@ -69,7 +69,8 @@ func unique(cites []limit.Cite) []limit.Cite {
 	return list
 }
 
-func newLimit(b *rulebook.Book, l *limit.Limit, system quantity.System) Limit {
+// NewLimit shows a limit in the unit system.
+func NewLimit(b *rulebook.Book, l *limit.Limit, system quantity.System) Limit {
 	return Limit{Name: l.Path(), What: l.What, Value: convert(l.Value, l.Unit, system), Unit: quantity.Quantity{Unit: l.Unit}.To(system).Unit,
 		Condition: Plain(l.Condition, system), Source: Sources(b.Limits, []limit.Cite{l.Cite})[0]}
 }

@@ -1,0 +1,106 @@
+// Sends what is typed and answered without reloading, and puts what comes back into the page: what the reader is doing
+// there, the focus, the caret and the opened parts, stays. Without this script the same forms load the same pages.
+"use strict";
+(() => {
+  let sending = false, waiting = null;
+  document.documentElement.classList.add("scripted");
+
+  addEventListener("input", (event) => {
+    const form = event.target.closest("form[data-live]");
+    if (form && event.target.hasAttribute("data-type")) send(form, null);
+  });
+
+  addEventListener("submit", (event) => {
+    const form = event.target.closest("form[data-live], form[data-stay]");
+    if (!form || event.defaultPrevented) return;
+    event.preventDefault();
+    send(form, event.submitter);
+  });
+
+  document.addEventListener("click", (event) => {
+    const ask = event.target.closest("[data-print]");
+    if (ask) print();
+    const copy = event.target.closest("[data-copy]");
+    if (copy && navigator.clipboard) navigator.clipboard.writeText(document.getElementById(copy.dataset.copy).textContent);
+  });
+
+  // send sends a form, one after the other: what is typed while an answer is under way is sent when it has come.
+  async function send(form, button) {
+    if (sending) { waiting = [form, button]; return; }
+    sending = true;
+    const data = new FormData(form, button || undefined);
+    let address = button?.getAttribute("formaction") || form.action, options = {};
+    if (form.method === "get") {
+      const url = new URL(address, location.href);
+      url.search = new URLSearchParams(data).toString();
+      address = url.href;
+    } else {
+      options = { method: "POST", body: new URLSearchParams(data) };
+    }
+    try {
+      const answer = await fetch(address, options);
+      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+      if (!page.querySelector("main")) throw new Error(answer.statusText);
+      if (answer.ok) history.replaceState(null, "", answer.url.replace(/#.*/, ""));
+      const chip = answer.ok && button && form.closest("details.chip");
+      if (chip) { chip.open = false; if (chip.contains(document.activeElement)) chip.querySelector("summary").focus(); }
+      put(page, button && form.dataset.then);
+      document.getElementById("offline")?.setAttribute("hidden", "");
+    } catch {
+      document.getElementById("offline")?.removeAttribute("hidden");
+    }
+    sending = false;
+    if (waiting) { const next = waiting; waiting = null; if (next[0].isConnected) send(...next); }
+  }
+
+  // put takes the parts of a new page over into this one; then, the place to go on at, gets the focus if it was lost.
+  function put(page, then) {
+    const active = document.activeElement;
+    document.title = page.title;
+    document.body.className = page.body.className;
+    for (const part of ["main", "header"]) {
+      const old = document.querySelector("body > " + part), fresh = page.querySelector("body > " + part);
+      if (old && fresh) morph(old, fresh);
+    }
+    const goOn = then && document.getElementById(then);
+    if (goOn && (!active || !active.isConnected || active.closest("[data-then]"))) {
+      (goOn.querySelector("input:not([type=hidden]), select, button") || goOn).focus({ preventScroll: false });
+    }
+  }
+
+  const key = (node) => node.nodeType === 1 ? node.id || node.dataset?.key || "" : "";
+  const alike = (a, b) => a.nodeType === b.nodeType && a.nodeName === b.nodeName && key(a) === key(b);
+
+  // morph makes an element like another, changing only what differs.
+  function morph(old, fresh) {
+    attributes(old, fresh);
+    let at = old.firstChild;
+    for (const child of [...fresh.childNodes]) {
+      let found = at;
+      if (key(child)) { while (found && !alike(found, child)) found = found.nextSibling; }
+      else if (found && !alike(found, child)) { found = key(found) ? null : found; }
+      if (found && alike(found, child)) {
+        while (at !== found) { const gone = at; at = at.nextSibling; gone.remove(); }
+        at = found.nextSibling;
+        if (found.nodeType === 1) morph(found, child);
+        else if (found.nodeValue !== child.nodeValue) found.nodeValue = child.nodeValue;
+      } else {
+        old.insertBefore(document.importNode(child, true), at);
+      }
+    }
+    while (at) { const gone = at; at = at.nextSibling; gone.remove(); }
+  }
+
+  function attributes(old, fresh) {
+    for (const { name, value } of [...fresh.attributes]) {
+      if (old.getAttribute(name) !== value && !(old.nodeName === "DETAILS" && name === "open")) old.setAttribute(name, value);
+    }
+    for (const { name } of [...old.attributes]) {
+      if (!fresh.hasAttribute(name) && !(old.nodeName === "DETAILS" && name === "open")) old.removeAttribute(name);
+    }
+    if (old === document.activeElement) return; // somebody is typing there
+    if (old.nodeName === "INPUT" && old.type !== "hidden" && old.value !== fresh.value) old.value = fresh.value;
+    if (old.nodeName === "TEXTAREA" && old.value !== fresh.value) old.value = fresh.value;
+    if (old.nodeName === "SELECT") queueMicrotask(() => { if (old.querySelector("option[selected]")) old.value = old.querySelector("option[selected]").value; });
+  }
+})();
