@@ -46,6 +46,15 @@ func asProblem(err error) (p problem, expected bool) {
 	return problem{http.StatusInternalServerError, "fail.own", nil}, false
 }
 
+// formProblem is a form, or the part of an address after ?, that cannot be read.
+func formProblem(err error) error {
+	var large *http.MaxBytesError
+	if errors.As(err, &large) {
+		return err
+	}
+	return badRequest("fail.form")
+}
+
 type failPage struct {
 	frame
 	Text []string

@@ -56,6 +56,9 @@ func (s *Server) guard(inner http.Handler) (http.Handler, error) {
 		defer done()
 		r = r.WithContext(ctx)
 		r.Body = http.MaxBytesReader(w, r.Body, mostBody)
+		if err := r.ParseForm(); err != nil { // what is not a form is left to be read
+			return formProblem(err)
+		}
 		h.ServeHTTP(w, r)
 		return nil
 	})

@@ -87,6 +87,7 @@ func TestTooMuchIsRefusedInPlainWords(t *testing.T) {
 	body := s.post("/", "said", strings.Repeat("wet ", mostBody))
 	assert.Equal(t, http.StatusRequestEntityTooLarge, body.StatusCode)
 	assert.Contains(t, body.text, "at most 256 KB are taken")
+	assert.Equal(t, http.StatusBadRequest, s.get("/?said=%zz").StatusCode)
 }
 
 func TestWhoAsksTooOftenWaits(t *testing.T) {

@@ -49,7 +49,7 @@ func (s *Server) home(w http.ResponseWriter, r *http.Request) error {
 
 // say takes what was typed into the box: a job is kept and shown at its own address, a claim is answered.
 func (s *Server) say(w http.ResponseWriter, r *http.Request) error {
-	said := r.PostFormValue("said")
+	said := r.PostForm.Get("said")
 	c := store.Content{SaidAt: time.Now()}
 	if err := changeWords(&c, said, time.Now()); err != nil {
 		return err
@@ -58,7 +58,7 @@ func (s *Server) say(w http.ResponseWriter, r *http.Request) error {
 		http.Redirect(w, r, "/", http.StatusSeeOther)
 		return nil
 	}
-	if r.PostFormValue("as") != "job" && s.take(said) != takenAsJob {
+	if r.PostForm.Get("as") != "job" && s.take(said) != takenAsJob {
 		http.Redirect(w, r, "/?said="+url.QueryEscape(said), http.StatusSeeOther)
 		return nil
 	}

@@ -98,9 +98,6 @@ func (clashed) Error() string { return "somebody else changed the words" }
 
 // jobChange takes one change of a job: new words, an answer, a correction, a fact taken out.
 func (s *Server) jobChange(w http.ResponseWriter, r *http.Request) error {
-	if err := r.ParseForm(); err != nil {
-		return err
-	}
 	id, form := r.PathValue("id"), r.PostForm
 	changed, err := s.Store.ChangeJob(r.Context(), id, func(j *store.Job) error {
 		if saw := form.Get("saw"); form.Has("said") && saw != "" && saw != mark(j.Said) && form.Get("said") != j.Said {
