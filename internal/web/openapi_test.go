@@ -3,6 +3,7 @@ package web
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"io"
 	"net/http"
 	"sort"
@@ -78,6 +79,10 @@ func TestTheDocumentHolds(t *testing.T) {
 		require.Equal(t, x.status, answer.StatusCode, "%s %s: %s", x.method, x.path, answer.text)
 		err = openapi3filter.ValidateResponse(t.Context(), &openapi3filter.ResponseValidationInput{RequestValidationInput: input,
 			Status: answer.StatusCode, Header: answer.Header, Body: io.NopCloser(bytes.NewReader([]byte(answer.text))), Options: input.Options})
+		var wrong *openapi3.SchemaError
+		if errors.As(err, &wrong) {
+			require.Failf(t, "the answer is not what the document says", "%s %s: at %v: %s", x.method, x.path, wrong.JSONPointer(), wrong.Reason)
+		}
 		require.NoError(t, err, "%s %s", x.method, x.path)
 		var object map[string]any
 		_ = json.Unmarshal([]byte(answer.text), &object)
