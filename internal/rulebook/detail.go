@@ -114,16 +114,20 @@ func (c *court) side(n *Number, written any) *float64 {
 		return &number
 	}
 	r := c.sheet.Result(name)
-	if !r.Known && (!r.Bounded || r.High > vague*r.Low) {
+	low, high := r.Low, r.High
+	if r.Bounded { // as the rules compare it
+		low, high = r.BestLow, r.BestHigh
+	}
+	if !r.Known && (!r.Bounded || high > vague*low) {
 		return nil
 	}
 	n.Unit, n.Figure, n.Working, n.Assumed, n.Bounded = r.Figure.Unit, name, r.Working, r.Assumed, r.Bounded
-	best, low, high := r.Best, r.Low, r.High
+	best := r.Best
 	switch end {
 	case "low":
-		best = low
+		best = r.Low
 	case "high":
-		best = high
+		best = r.High
 	}
 	if low != high {
 		n.Low, n.High = &low, &high
