@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"errors"
 	"fmt"
 	"maps"
 	"math"
@@ -89,6 +90,9 @@ func (c *Calc) Figure(name string) Value {
 	c.working = mergeText(c.working, r.Working)
 	c.cites = append(c.cites, r.Cites...)
 	c.assumed = append(c.assumed, r.Assumed...)
+	if r.Problem != "" && c.failed == nil {
+		c.failed = errors.New(r.Problem)
+	}
 	return r.Value
 }
 

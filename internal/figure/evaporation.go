@@ -19,7 +19,7 @@ func evaporationFigures() []Figure {
 				{Needs: []string{"weather.dew_point"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("weather.dew_point")), nil }},
 				{Sharpens: []Bound{{Fact: "weather.air", Lowest: coldestAir, Highest: hottestAir}, {Fact: "weather.humidity", Lowest: 0.0, Highest: 100.0}}, Compute: dewPoint},
 			},
-			Within:  5, // forecasts round both
+			Within:  1.5, // forecasts round both
 			Private: true,
 		},
 		{

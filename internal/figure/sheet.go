@@ -81,9 +81,11 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 				failed = r
 			} else if found == nil {
 				found = r
-			} else if !agree(found, r, f.Within) {
+			} else if override == nil && !agree(found, r, f.Within) { // a value tried at an end may well disagree
 				return &Result{Figure: f, Cites: f.Cites, Problem: fmt.Sprintf(
 					"the facts contradict each other: they give a %s of %.4g and of %.4g", f.Title, found.Best, r.Best)}
+			} else if r.Known && !found.Known {
+				found = r
 			}
 		}
 	}
