@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"math"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -84,7 +85,13 @@ func (c *court) number(name string, entry map[string]any) (Number, bool) {
 	n := Number{Name: name}
 	n.Unit, _ = entry["unit"].(string)
 	n.Yours = c.side(&n, entry["yours"])
-	n.Right = c.side(&n, entry["right"])
+	yours := n
+	n.Low, n.High, n.Bounded = nil, nil, false
+	if n.Right = c.side(&n, entry["right"]); n.Right == nil {
+		n.Low, n.High, n.Bounded = yours.Low, yours.High, yours.Bounded
+	} else if yours.Bounded { // at least so far off
+		n.Yours = nearer(yours.Low, yours.High, *n.Right)
+	}
 	if low, ok := asFloat(entry["low"]); ok {
 		n.Low = &low
 	}
@@ -92,6 +99,14 @@ func (c *court) number(name string, entry map[string]any) (Number, bool) {
 		n.High = &high
 	}
 	return n, n.Yours != nil || n.Right != nil || n.Low != nil || n.High != nil
+}
+
+// nearer gives the end of a range that lies nearer to a number.
+func nearer(low, high *float64, to float64) *float64 {
+	if low == nil || high == nil || math.Abs(*low-to) < math.Abs(*high-to) {
+		return low
+	}
+	return high
 }
 
 func (c *court) side(n *Number, written any) *float64 {
@@ -121,7 +136,8 @@ func (c *court) side(n *Number, written any) *float64 {
 	if !r.Known && (!r.Bounded || high > vague*low) {
 		return nil
 	}
-	n.Unit, n.Figure, n.Working, n.Assumed, n.Bounded = r.Figure.Unit, name, r.Working, r.Assumed, r.Bounded
+	n.Unit, n.Figure, n.Bounded = r.Figure.Unit, name, r.Bounded
+	n.Working, n.Assumed = append(n.Working, r.Working...), append(n.Assumed, r.Assumed...)
 	best := r.Best
 	switch end {
 	case "low":
