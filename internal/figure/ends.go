@@ -98,10 +98,12 @@ func (s *Sheet) matter(f *Figure, w *Way, missing []string, same func(a, b Value
 // changes says whether a fact with its value from another end makes a difference at this end.
 func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends []map[string]any, same func(a, b Value) bool) bool {
 	here := s.once(f, w, end)
+	tried := []any{end[fact]}
 	for _, other := range ends {
-		if other[fact] == end[fact] {
+		if slices.Contains(tried, other[fact]) {
 			continue
 		}
+		tried = append(tried, other[fact])
 		changed := maps.Clone(end)
 		changed[fact] = other[fact]
 		if there := s.once(f, w, changed); !same(there.Value, here.Value) || there.Problem != here.Problem {

@@ -19,6 +19,7 @@ type Figure struct {
 	Cites   []limit.Cite
 	Ways    []Way   // the first whose needs are known is used
 	Within  float64 // how far two ways may differ, in Unit, without contradicting each other; 0: 3 %
+	Overlap bool    // two ways contradict each other only where their ranges have nothing in common
 	Private bool    // an intermediate that only other figures read; not listed
 }
 

@@ -81,10 +81,10 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 				failed = r
 			} else if found == nil {
 				found = r
-			} else if override == nil && !agree(found, r, f.Within) { // a value tried at an end may well disagree
+			} else if override == nil && !agree(f, found, r) { // a value tried at an end may well disagree
 				return &Result{Figure: f, Cites: f.Cites, Problem: fmt.Sprintf(
 					"the facts contradict each other: they give a %s of %.4g and of %.4g", f.Title, found.Best, r.Best)}
-			} else if r.Known && !found.Known {
+			} else if sharper(r, found) {
 				found = r
 			}
 		}
@@ -105,15 +105,25 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	return r
 }
 
-// agree says whether two ways of computing one figure say the same, to within so much or, where that is 0, to 3 %. A way
-// that only gives a range agrees with what lies in it.
-func agree(a, b *Result, within float64) bool {
+// sharper says whether a way tells more than another: a value more than a range, a narrow range more than a wide one.
+func sharper(a, b *Result) bool {
+	return b.Bounded && (a.Known || a.High-a.Low < b.High-b.Low)
+}
+
+// agree says whether two ways of computing a figure say the same: their best values, to within so much or, where that is 0, to
+// 3 %; or their ranges, where the figure asks for no more. A way that only gives a range agrees with what lies in it.
+func agree(f *Figure, a, b *Result) bool {
 	if b.Known && !a.Known {
 		a, b = b, a
+	}
+	if f.Overlap && (a.Known || a.Bounded) && (b.Known || b.Bounded) {
+		slack := 1e-9 * (math.Abs(a.High) + math.Abs(b.High))
+		return a.Low <= b.High+slack && b.Low <= a.High+slack
 	}
 	if !a.Known || !b.Known && !b.Bounded {
 		return true
 	}
+	within := f.Within
 	if within == 0 {
 		within = 0.03*math.Max(math.Abs(a.Best), math.Abs(b.Best)) + 1e-9
 	}

@@ -163,10 +163,30 @@ func (c *court) unknowns(p *Practice) []*ast.Term {
 			unknowns = append(unknowns, inputTerm("figure", name), inputTerm("range", name))
 		case !isFigure && !c.stated(path):
 			f, _ := c.book.Facts.Fact(path)
+			if c.ruledOut(f) {
+				continue
+			}
 			unknowns = append(unknowns, inputTerm(f.Group, f.Key))
 		}
 	}
 	return unknowns
+}
+
+// ruledOut says that a fact has no value in this job: whatever it was, it would contradict what is known. An order by bags
+// names no water-cement ratio.
+func (c *court) ruledOut(f *job.Fact) bool {
+	for _, i := range f.Implies {
+		if !i.Stated {
+			continue
+		}
+		for path, v := range i.Then {
+			known, ok := c.job.Value(path)
+			if _, number := known.(float64); ok && !number && fmt.Sprint(known) != fmt.Sprint(v) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func inputTerm(words ...string) *ast.Term {
@@ -232,7 +252,7 @@ func certain(r residue) bool { return len(r.exprs) == 0 }
 func (c *court) ask(one *Judgement, wrong []residue) {
 	one.Status = Ask
 	facts := map[string]bool{}
-	for _, r := range distinct(wrong) {
+	for _, r := range c.distinct(wrong) {
 		o := c.explain(r)
 		for _, f := range o.Facts {
 			facts[f] = true

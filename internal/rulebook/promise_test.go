@@ -148,12 +148,12 @@ func TestEveryFactAskedForMatters(t *testing.T) {
 	}
 }
 
-// canMatter looks for values of the other facts asked for with which everything hangs on this fact alone, and for two
-// values of it that give different answers.
+// canMatter looks for a value of this fact that settles the answer at once, or for values of the other facts asked for with
+// which everything hangs on this one alone, and for two values of it that give different answers.
 // Where what is stated leaves only one value of it that contradicts nothing, the question is idle rather than wrong.
 func canMatter(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement, fact string, random *rand.Rand) bool {
 	f, _ := b.Facts.Fact(fact)
-	if onlyValue(b, j, f) {
+	if onlyValue(b, j, f) || settles(t, b, j, one, f, random) {
 		return true
 	}
 	for range 300 {
@@ -172,6 +172,22 @@ func canMatter(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgeme
 		left, err := b.JudgeOne(context.Background(), rest, one.Practice.ID)
 		require.NoError(t, err)
 		if left.Status == rulebook.Ask && slices.Contains(left.Asks, fact) && differs(t, b, rest, left, f, random) {
+			return true
+		}
+	}
+	return false
+}
+
+// settles says whether some value of a fact leaves nothing open.
+func settles(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement, f *job.Fact, random *rand.Rand) bool {
+	for range 20 {
+		with := j.Clone()
+		if with.State(b.Facts, f.Path, randomWritten(random, f, one)) != nil || with.Follow(b.Facts) != nil {
+			continue
+		}
+		after, err := b.JudgeOne(context.Background(), with, one.Practice.ID)
+		require.NoError(t, err)
+		if after.Status != rulebook.Ask {
 			return true
 		}
 	}

@@ -133,31 +133,73 @@ func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
 	return 0, 0, false
 }
 
-// distinct drops every residue that holds only where another one, with fewer conditions, holds too, so that nothing is
-// asked that could not matter.
-func distinct(residues []residue) []residue {
-	conditions := make([]map[string]bool, len(residues))
+// distinct drops every residue that holds only where another one holds too, so that nothing is asked that could not
+// matter.
+func (c *court) distinct(residues []residue) []residue {
+	conditions := make([][]condition, len(residues))
 	for i, r := range residues {
-		conditions[i] = map[string]bool{}
 		for _, e := range r.exprs {
-			conditions[i][withoutIndex(e)] = true
+			conditions[i] = append(conditions[i], c.condition(e))
 		}
 	}
 	var kept []residue
 	for i, r := range residues {
-		if !slices.ContainsFunc(indices(residues), func(k int) bool { return k != i && within(conditions[k], conditions[i], k < i) }) {
+		idle := false
+		for k := range residues {
+			if k != i && within(conditions[k], conditions[i]) && (k < i || !within(conditions[i], conditions[k])) {
+				idle = true
+			}
+		}
+		if !idle {
 			kept = append(kept, r)
 		}
 	}
 	return kept
 }
 
-func indices(residues []residue) []int {
-	list := make([]int, len(residues))
-	for i := range list {
-		list[i] = i
+// condition is an expression as others are held against it: by its text and, where it compares something with a number or
+// with a figure known as a range, by what is compared, how, and with what.
+type condition struct {
+	text        string
+	what, op    string
+	least, most float64
+}
+
+func (c *court) condition(e *ast.Expr) condition {
+	one := condition{text: withoutIndex(e)}
+	if e.Negated || !e.IsCall() || len(e.Operands()) != 2 {
+		return one
 	}
-	return list
+	if _, isRef := e.Operand(0).Value.(ast.Ref); isRef {
+		if least, most, ok := c.bounds(e.Operand(1)); ok {
+			one.what, one.op, one.least, one.most = e.Operand(0).String(), e.Operator().String(), least, most
+		}
+	}
+	return one
+}
+
+// implies says that b holds wherever a does: they are the same, or a asks for more of the same thing.
+func (a condition) implies(b condition) bool {
+	if a.text == b.text {
+		return true
+	}
+	if a.what == "" || a.what != b.what || a.op != b.op {
+		return false
+	}
+	switch a.op {
+	case "gt", "gte":
+		return a.least >= b.most
+	case "lt", "lte":
+		return a.most <= b.least
+	}
+	return false
+}
+
+// within says that each condition of a follows from one of b.
+func within(a, b []condition) bool {
+	return !slices.ContainsFunc(a, func(x condition) bool {
+		return !slices.ContainsFunc(b, func(y condition) bool { return y.implies(x) })
+	})
 }
 
 // withoutIndex writes an expression so that equal ones compare equal wherever they stand in their query.
@@ -165,16 +207,6 @@ func withoutIndex(e *ast.Expr) string {
 	c := e.CopyWithoutTerms()
 	c.Terms, c.Index = e.Terms, 0
 	return c.String()
-}
-
-// within says that every condition of a is one of b: all of b, and more, or as many where a came first.
-func within(a, b map[string]bool, first bool) bool {
-	for e := range a {
-		if !b[e] {
-			return false
-		}
-	}
-	return len(a) < len(b) || first
 }
 
 // explain puts a residue into words and lists the facts it hangs on.
