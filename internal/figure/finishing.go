@@ -21,8 +21,8 @@ func finishingFigures() []Figure {
 			}},
 		},
 		{
-			Name: "rain_before_set", Title: "rain before the concrete has set (1 yes, 0 no)", Unit: "1",
-			Method: "as stated, or by the hour of the rain against the time to final set",
+			Name: "rain_before_set", Title: "number of rains before the concrete has set", Unit: "1",
+			Method: "1 or 0: as stated, or by the hour of the rain against the time to final set",
 			Cites:  []limit.Cite{{Source: "astm-c403", Where: "final set", Basis: limit.Practice}},
 			Ways: []Way{
 				{Needs: []string{"weather.rain"}, Compute: func(c *Calc) (Value, error) { return Exact(yes(c.Flag("weather.rain"))), nil }},
