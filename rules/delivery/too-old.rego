@@ -14,8 +14,20 @@ here if input.figure.load_age >= 0
 
 wrong contains "it is discharged after the time limit in force" if {
 	here
-	overdue
+	input.figure.load_age > input.load.time_limit
+}
+
+wrong contains "it is discharged after the time limit in force" if {
+	here
+	input.load.limit_source == "standard"
+	input.figure.load_age > data.limit.delivery.default_time_limit[input.job.delivery_standard]
 	stands
+}
+
+wrong contains "the limit was set aside only while slump and temperature hold" if {
+	here
+	input.figure.load_age > input.load.waived_limit
+	lost
 }
 
 wrong contains "the drum has turned more than the limit in force" if {
@@ -25,21 +37,16 @@ wrong contains "the drum has turned more than the limit in force" if {
 	stands
 }
 
-overdue if input.figure.load_age > input.load.time_limit
-
-overdue if {
-	input.load.limit_source == "standard"
-	input.figure.load_age > data.limit.delivery.default_time_limit[input.job.delivery_standard]
-}
-
-# A limit that was set aside stands again as soon as the load needs water, has stiffened or is too hot.
 stands if input.load.limit_waived == false
 
-stands if input.water.added > 0
+stands if lost
 
-stands if input.load.slump < input.figure.slump_least
+# A limit that was set aside stands again as soon as the load needs water, has stiffened or is too hot.
+lost if input.water.added > 0
 
-stands if input.load.temperature > data.limit.delivery.most_temperature
+lost if input.load.slump < input.figure.slump_least
+
+lost if input.load.temperature > data.limit.delivery.most_temperature
 
 number["age at the end of discharge"] := {"yours": "figure.load_age", "right": "figure.time_limit"}
 
@@ -48,6 +55,8 @@ number["time limit"] := {"right": "figure.time_limit"}
 number["minutes left"] := {"yours": "figure.minutes_left"}
 
 mend["load.age"] := input.figure.time_limit if not input.figure.load_age <= input.figure.time_limit
+
+mend["load.age"] := input.load.waived_limit
 
 mend["load.wait"] := input.figure.wait_allowed
 

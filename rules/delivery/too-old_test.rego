@@ -43,21 +43,21 @@ test_right_by_a_later_edition_after_many_turns if {
 test_right_when_set_aside_and_the_load_holds if {
 	count(data.practice.delivery["too-old"].wrong) == 0 with input as {
 		"figure": {"load_age": 110, "slump_least": 3},
-		"load": {"time_limit": 90, "limit_waived": true, "slump": 4, "temperature": 80},
+		"load": {"waived_limit": 90, "limit_waived": true, "slump": 4, "temperature": 80},
 		"water": {"added": 0},
 	}
 }
 
 test_wrong_when_set_aside_but_watered if {
-	data.practice.delivery["too-old"].wrong[late] with input as {"figure": {"load_age": 110}, "load": {"time_limit": 90, "limit_waived": true}, "water": {"added": 8}}
+	data.practice.delivery["too-old"].wrong["the limit was set aside only while slump and temperature hold"] with input as {"figure": {"load_age": 110}, "load": {"waived_limit": 90, "limit_waived": true}, "water": {"added": 8}}
 }
 
 test_wrong_when_set_aside_but_stiff if {
-	data.practice.delivery["too-old"].wrong[late] with input as {"figure": {"load_age": 110, "slump_least": 3}, "load": {"time_limit": 90, "limit_waived": true, "slump": 2}}
+	data.practice.delivery["too-old"].wrong["the limit was set aside only while slump and temperature hold"] with input as {"figure": {"load_age": 110, "slump_least": 3}, "load": {"waived_limit": 90, "limit_waived": true, "slump": 2}}
 }
 
 test_wrong_when_set_aside_but_hot if {
-	data.practice.delivery["too-old"].wrong[late] with input as {"figure": {"load_age": 110}, "load": {"time_limit": 90, "limit_waived": true, "temperature": 97}}
+	data.practice.delivery["too-old"].wrong["the limit was set aside only while slump and temperature hold"] with input as {"figure": {"load_age": 110}, "load": {"waived_limit": 90, "limit_waived": true, "temperature": 97}}
 }
 
 test_right_at_the_limit if {
