@@ -94,7 +94,7 @@ code, the job's specification and licensed practice come first.`,
 	flags.StringVar(&a.units, "units", "us", "units to print in: us or si")
 	flags.StringVar(&a.color, "color", "auto", "color on a terminal: auto, always or never")
 	root.AddCommand(a.claimCommand(), a.reviewCommand(), a.figureCommand(), a.rulesCommand(), a.sourcesCommand(), a.factsCommand(),
-		a.checklistCommand(), a.serveCommand(), a.bundleCommand())
+		a.checklistCommand(), a.serveCommand(), a.bundleCommand(), a.versionCommand(), a.manualCommand())
 	return root
 }
 
