@@ -3,7 +3,7 @@ package quantity
 import "strings"
 
 // Parse reads a number with its unit: "3 1/4 in", "9 cubic yards", "28 F",
-// "1,200 psi", "3' 6\"", "2 h 30 min", "R-10", "$150/yd3". A number alone is
+// "1,200 psi", "3' 6\"", "2 h 30 min", "R-10", "$150/yd3", "#5", "W2.9". A number alone is
 // a plain ratio with the unit "". Two parts of one kind, the larger unit
 // first, add up in the unit of the first ("3 ft 6 in" is 3.5 ft).
 //
@@ -103,7 +103,7 @@ func hyphen(s string) string {
 }
 
 // prefixed reads what has its unit before the number: "$150", "$150/yd3",
-// "R-10", "RSI 1.76". ok is false where s is no such text.
+// "R-10", "RSI 1.76", "#5", "W2.9". ok is false where s is no such text.
 func prefixed(text, s string) (q Quantity, ok bool, err error) {
 	unit, body, neg := "", s, false
 	switch {
@@ -119,6 +119,10 @@ func prefixed(text, s string) (q Quantity, ok bool, err error) {
 		if body != "" && (body[0] == '-' || body[0] == '=') {
 			body = body[1:]
 		}
+	case s[0] == '#':
+		unit, body = "bar", s[1:]
+	case wire(s):
+		unit, body = "W", s[1:]
 	default:
 		return q, false, nil
 	}
@@ -143,6 +147,11 @@ func prefixed(text, s string) (q Quantity, ok bool, err error) {
 		return q, true, unknownUnit(text, unit+rest)
 	}
 	return Quantity{v, unit}, true, nil
+}
+
+// wire tells whether s begins as the number of a plain or deformed wire does: "W2.9", "D4".
+func wire(s string) bool {
+	return len(s) > 1 && (s[0] == 'W' || s[0] == 'D') && s[1] >= '0' && s[1] <= '9'
 }
 
 // compound reads the rest of a quantity of several parts, "ft 6 in" after

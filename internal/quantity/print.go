@@ -28,6 +28,10 @@ func (q Quantity) Print(s System) string {
 		return "$" + n + sym[1:]
 	case p.Unit == "R" && p.Value >= 0:
 		return "R-" + n
+	case p.Unit == "bar":
+		return "#" + n
+	case p.Unit == "W":
+		return "W" + n
 	case p.Unit == "deg":
 		return n + sym
 	case n == "1":

@@ -50,8 +50,8 @@ var heatUnits = []unit{
 	{"kJ", Heat, 1e3, "Btu", "kJ", "", "", 0},
 	{"MJ", Heat, 1e6, "Btu", "MJ", "", "", 0},
 	{"hp", Power, 550 * lbf * foot, "hp", "kW", "", "", 0},
-	{"Btu/h", Power, btu / hour, "Btu/h", "W", "", "", 0},
-	{"W", Power, 1, "Btu/h", "W", "", "", 0},
+	{"Btu/h", Power, btu / hour, "Btu/h", "watt", "", "", 0},
+	{"watt", Power, 1, "Btu/h", "watt", "watts", "", 0},
 	{"kW", Power, 1e3, "hp", "kW", "", "", 0},
 }
 
@@ -84,6 +84,8 @@ var plainUnits = []unit{
 	{"layer", Count, 1, "", "", "layers", "", 0},
 	{"blow", Count, 1, "", "", "blows", "", 0},
 	{"cycle", Count, 1, "", "", "cycles", "", 0},
+	{"bar", Count, 1, "", "", "", "bars", 0}, // the number of a bar: "#5"; not the pressure
+	{"W", Count, 1, "", "", "", "", 0},       // the number of a wire: "W2.9"; not the watt
 	{"joint", Count, 1, "", "", "joints", "", 0},
 	{"person", Count, 1, "", "", "persons", "", 0},
 

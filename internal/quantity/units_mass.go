@@ -65,7 +65,6 @@ var massUnits = []unit{
 	{"kPa", Pressure, 1e3, "psf", "kPa", "", "kN/m2", 0},
 	{"MPa", Pressure, 1e6, "psi", "MPa", "", "N/mm2|MN/m2", 0},
 	{"GPa", Pressure, 1e9, "ksi", "GPa", "", "", 0},
-	{"bar", Pressure, 1e5, "psi", "bar", "", "bars", 0},
 
 	{"lb/ft", ForcePerLength, lbf / foot, "lb/ft", "kN/m", "", "plf|lbf/ft", 0},
 	{"lb/in", ForcePerLength, lbf / inch, "lb/in", "N/mm", "", "pli|lbf/in", 0},
