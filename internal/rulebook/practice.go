@@ -189,6 +189,15 @@ func contains(list []string, s string) bool {
 func (p *Practice) findReads(helpers map[string][]*ast.Rule) {
 	reads, limits, seen := map[string]bool{}, map[string]bool{}, map[string]bool{}
 	var walk func(x any)
+	follow := func(helper string) {
+		if seen[helper] {
+			return
+		}
+		seen[helper] = true
+		for _, rule := range helpers[helper] {
+			walk(rule)
+		}
+	}
 	walk = func(x any) {
 		ast.WalkTerms(x, func(t *ast.Term) bool {
 			switch v := t.Value.(type) {
@@ -203,12 +212,11 @@ func (p *Practice) findReads(helpers map[string][]*ast.Rule) {
 					reads[factPath(words)] = true
 				case len(words) >= 4 && words[0] == "data" && words[1] == "limit":
 					limits[strings.Join(words[1:4], ".")] = true
-				case len(words) >= 3 && words[0] == "data" && words[1] == "trade" && !seen[words[2]]:
-					seen[words[2]] = true
-					for _, rule := range helpers[words[2]] {
-						walk(rule)
-					}
+				case len(words) >= 3 && words[0] == "data" && words[1] == "trade":
+					follow(words[2])
 				}
+			case ast.Var: // a helper that another helper names without its path
+				follow(string(v))
 			}
 			return false
 		})
