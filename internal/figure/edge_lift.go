@@ -8,7 +8,7 @@ import (
 
 // edgeLiftFigures are those of how far the edges of drying panels rise, and what each measure against it changes.
 func edgeLiftFigures() []Figure {
-	strength := Bound{Fact: "order.strength", Lowest: 500.0, Highest: 20000.0}
+	strength := Bound{Fact: "order.strength", Lowest: 2500.0, Highest: 6000.0}
 	cites := []limit.Cite{
 		{Source: "trade", Where: "mechanics of a slab that bends under its own weight", Basis: limit.Practice},
 		{Source: "suprenant-curl", Where: "part II, mean curl of pavements: to compare with", Basis: limit.Published},
@@ -16,8 +16,8 @@ func edgeLiftFigures() []Figure {
 	method := "the top shrinks more than the bottom and bends the panel up from its middle; its own weight holds down what it can"
 	lift := func(name, title, how string, change func(l *lookup, s *curled)) Figure {
 		return Figure{Name: name, Title: title, Unit: "in", Method: method + how, Cites: cites, Ways: []Way{{
-			Needs:    []string{"figure.joint_span", "member.thickness"},
-			Sharpens: []Bound{strength},
+			Needs:    []string{"figure.joint_span"},
+			Sharpens: []Bound{strength, {Fact: "member.thickness", Lowest: thickestSlab, Highest: thinnestSlab}},
 			Compute: func(c *Calc) (Value, error) {
 				l := lookup{c: c}
 				s := curledSlab(&l, c)
@@ -43,7 +43,7 @@ func edgeLiftFigures() []Figure {
 			Name: "flat_joint_spacing", Title: "joint spacing that keeps the edges down", Unit: "ft",
 			Method: method + "; the longest panel, in half feet, whose edges lift no more than a floor stands",
 			Cites:  cites,
-			Ways: []Way{{Needs: []string{"member.thickness"}, Sharpens: []Bound{{Fact: "order.strength", Lowest: 20000.0, Highest: 500.0}}, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Needs: []string{"member.thickness"}, Sharpens: []Bound{{Fact: "order.strength", Lowest: 6000.0, Highest: 2500.0}}, Compute: func(c *Calc) (Value, error) {
 				l := lookup{c: c}
 				most := l.number("joints.most_lift")
 				s := slabThatCurls(&l, c)

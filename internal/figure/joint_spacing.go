@@ -13,8 +13,8 @@ func jointSpacingFigures() []Figure {
 			Name: "joint_spacing_by_thickness", Title: "largest joint spacing by thickness, aggregate and slump", Unit: "ft",
 			Method: "24 thicknesses with small stone, 30 with large stone, 36 with stiff concrete, rounded up to the whole foot from half on as the table has it",
 			Ways: []Way{{
-				Needs: []string{"member.thickness"},
 				Sharpens: []Bound{
+					{Fact: "member.thickness", Lowest: thinnestSlab, Highest: thickestSlab},
 					{Fact: "order.aggregate", Lowest: 0.1, Highest: 6.0},
 					{Fact: "order.slump", Lowest: 12.0, Highest: 0.0},
 				},
@@ -32,7 +32,7 @@ func jointSpacingFigures() []Figure {
 		},
 		{
 			Name: "joint_span", Title: "longest stretch between joints or edges", Unit: "ft",
-			Method: "spacing of the contraction joints, or the longer side of the slab where that is shorter or there are none",
+			Method: "spacing of the contraction joints, or the longer side of the slab where there are none",
 			Cites:  []limit.Cite{{Source: "trade", Where: "reading of a joint plan", Basis: limit.Practice}},
 			Ways: []Way{{
 				Sharpens: []Bound{
@@ -45,17 +45,20 @@ func jointSpacingFigures() []Figure {
 			}},
 		},
 		{
-			Name: "joint_spacing_used", Title: "longest stretch between joints over the largest joint spacing", Unit: "",
-			Method: "the one divided by the other; above 1 the joints are too far apart",
+			Name: "panels_in_stretch", Title: "number of panels that the longest stretch between joints takes", Unit: "1",
+			Method: "longest stretch over the largest joint spacing, rounded up; two stand for two or more, since more make no difference",
 			Ways: []Way{{Needs: []string{"figure.joint_span", "figure.largest_joint_spacing"}, Compute: func(c *Calc) (Value, error) {
 				span, largest := c.Figure("joint_span").Best, c.Figure("largest_joint_spacing").Best
 				c.Step("%s / %s = %.2f", Q(span, "ft"), Q(largest, "ft"), span/largest)
-				return Exact(span / largest), nil
+				return Exact(min(2, max(1, math.Ceil(span/largest-1e-9)))), nil
 			}}},
 			Private: true,
 		},
 	}
 }
+
+// The thicknesses between which that of a slab on ground lies, in inches, where it is not stated.
+const thinnestSlab, thickestSlab = 2.0, 240.0
 
 func spacingByThickness(c *Calc) (Value, error) {
 	l, t := lookup{c: c}, c.Num("member.thickness")
@@ -94,7 +97,7 @@ func largestSpacing(c *Calc) (Value, error) {
 func jointSpan(c *Calc) (Value, error) {
 	span := math.Max(c.Num("member.length"), c.Num("member.width"))
 	if c.Flag("joints.made") {
-		span = math.Min(span, c.Num("joints.spacing"))
+		span = c.Num("joints.spacing")
 	}
 	c.Step("longest stretch without a joint: %s", Q(span, "ft"))
 	return Exact(span), nil

@@ -35,6 +35,11 @@ func TestJointSpacingRules(t *testing.T) {
 	assert.Equal(t, 18.0, thick.High)
 	assert.Equal(t, 15.0, known(t, "largest_joint_spacing", facts{"member.thickness": 10.0, "mix.shrinkage": 700.0}).Best)
 	assert.Equal(t, 18.0, known(t, "largest_joint_spacing", facts{"member.thickness": 10.0, "mix.shrinkage": 500.0}).Best)
+	for spacing, panels := range map[float64]float64{7: 1, 10: 1, 10.01: 2, 18: 2} {
+		slab := facts{"member.thickness": 4.0, "order.slump": 4.0, "order.aggregate": 0.75, "joints.made": true, "joints.spacing": spacing}
+		assert.Equal(t, panels, known(t, "panels_in_stretch", slab).Best, "joints every %v ft", spacing)
+	}
+	assert.Equal(t, 2.0, known(t, "panels_in_stretch", facts{"member.thickness": 4.0, "joints.made": true, "joints.spacing": 18.0}).Best, "whatever the stone and the slump")
 	r := known(t, "largest_joint_spacing", facts{"member.thickness": 4.0, "order.slump": 4.0, "order.aggregate": 0.75})
 	assert.Equal(t, 10.0, r.Best, "the shrinkage does not matter to a slab this thin")
 	assert.NotEmpty(t, r.Working)

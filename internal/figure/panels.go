@@ -52,6 +52,14 @@ func panelFigures() []Figure {
 			Private: true,
 		},
 		{
+			Name: "panel_short_side", Title: "shorter side of the panel", Unit: "ft",
+			Method: "the smaller of the two that are stated",
+			Ways: []Way{{Needs: []string{"joints.panel_width", "joints.panel_length"}, Compute: func(c *Calc) (Value, error) {
+				return Exact(math.Min(c.Num("joints.panel_width"), c.Num("joints.panel_length"))), nil
+			}}},
+			Private: true,
+		},
+		{
 			Name: "longest_strip_panel", Title: "largest joint spacing of a strip of this width", Unit: "ft",
 			Method: "width of the strip times the largest length over width",
 			Ways: []Way{{Needs: []string{"member.length", "member.width"}, Compute: func(c *Calc) (Value, error) {

@@ -34,12 +34,16 @@ func reinforcementFigures() []Figure {
 			Name: "steel_ratio", Title: "steel ratio", Unit: "%",
 			Method: "steel area over the area of the concrete",
 			Cites:  []limit.Cite{{Source: "ascc-steel", Where: "worked example", Basis: limit.Published}},
-			Ways: []Way{{Needs: []string{"figure.steel_area", "member.thickness"}, Compute: func(c *Calc) (Value, error) {
-				area, t := c.Figure("steel_area").Best, c.Num("member.thickness")
-				v := 100 * area / (12 * t)
-				c.Step("%s / (12 × %s) = %s", Q(area, "in2/ft"), Q(t, "in"), Q(v, "%"))
-				return Exact(v), nil
-			}}},
+			Ways: []Way{{
+				Needs:    []string{"figure.steel_area"},
+				Sharpens: []Bound{{Fact: "member.thickness", Lowest: thickestSlab, Highest: thinnestSlab}},
+				Compute: func(c *Calc) (Value, error) {
+					area, t := c.Figure("steel_area").Best, c.Num("member.thickness")
+					v := 100 * area / (12 * t)
+					c.Step("%s / (12 × %s) = %s", Q(area, "in2/ft"), Q(t, "in"), Q(v, "%"))
+					return Exact(v), nil
+				},
+			}},
 		},
 		{
 			Name: "steel_through_joints", Title: "steel ratio through the contraction joints", Unit: "%",

@@ -51,7 +51,7 @@ func steelNeededFigures() []Figure {
 			Ways: []Way{{
 				Needs: []string{"steel.purpose", "member.thickness", "figure.steel_yield"},
 				Sharpens: []Bound{
-					{Fact: "joints.spacing", Lowest: 0.5, Highest: 1000.0},
+					{Fact: "joints.spacing", Lowest: 0.5, Highest: longestDrag},
 					friction, code,
 				},
 				Compute: steelNeeded,
@@ -106,6 +106,9 @@ func dragSteel(c *Calc) (Value, error) {
 }
 
 const grade60 = 60000 // psi
+
+// longestDrag is the joint spacing in feet beyond which nobody slides a slab over the ground, taken where it is not stated.
+const longestDrag = 100.0
 
 func minimumSteel(c *Calc) (Value, error) {
 	l, edition, yield := lookup{c: c}, c.Text("job.concrete_code"), c.Figure("steel_yield").Best

@@ -1,0 +1,27 @@
+# METADATA
+# scope: package
+# title: The contraction joints are too far apart
+# custom:
+#   stage: before
+#   severity: fix
+#   why: "Concrete shortens as it dries, by about {0.75 in} in {100 ft}, and the ground holds it back. Where no joint is near enough to give way it cracks where it likes, and a long panel lifts at its edges as well."
+#   do: "Lay out panels no longer than the largest spacing, as square as the plan allows, with a joint at every inside corner and column."
+#   numbers: [largest spacing, spacing planned, panels to lay out]
+package practice.joints["too-far-apart"]
+
+here if data.trade.slab_on_ground
+
+wrong contains "a stretch without a joint is longer than thickness and concrete allow" if {
+	here
+	input.figure.panels_in_stretch > 1
+}
+
+number["largest spacing"] := {"yours": "figure.joint_span", "right": "range.largest_joint_spacing.low"} if input.member.thickness > 0
+
+number["spacing planned"] := {"yours": "joints.spacing"}
+
+number["panels to lay out"] := {"right": "figure.panels"} if input.member.thickness > 0
+
+mend["joints.spacing"] := input.range.largest_joint_spacing.low if input.member.thickness > 0
+
+mend["joints.made"] if input.joints.made == false
