@@ -17,6 +17,8 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"hearsay/corpus"
+	"hearsay/internal/belief"
 	"hearsay/internal/store"
 	"hearsay/internal/web"
 )
@@ -117,7 +119,11 @@ func (a *app) handler(o serveOptions, kept *store.Store, token string) (http.Han
 	if err != nil {
 		return nil, err
 	}
-	server, err := web.New(web.Config{Book: book, Store: kept, Token: token, Public: o.public, Rate: o.rate,
+	beliefs, err := belief.Load(corpus.Files)
+	if err != nil {
+		return nil, err
+	}
+	server, err := web.New(web.Config{Book: book, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
 		Log: slog.New(slog.NewTextHandler(a.err, nil))})
 	if err != nil {
 		return nil, err

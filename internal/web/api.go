@@ -26,7 +26,10 @@ func (s *Server) programs() map[string]answer {
 	return map[string]answer{
 		"GET /api/openapi.yaml":                   s.apiDocument,
 		"GET /api/openapi.json":                   s.apiDocument,
+		"POST /api/claim":                         s.apiClaim,
 		"POST /api/review":                        s.apiReview,
+		"GET /api/beliefs":                        s.apiBeliefs,
+		"GET /api/beliefs/{topic}/{name}":         s.apiBelief,
 		"POST /api/corrected":                     s.apiCorrected,
 		"POST /api/checklist":                     s.apiChecklist,
 		"POST /api/order":                         s.apiOrder,

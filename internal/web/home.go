@@ -58,7 +58,14 @@ func (s *Server) say(w http.ResponseWriter, r *http.Request) error {
 		http.Redirect(w, r, "/", http.StatusSeeOther)
 		return nil
 	}
-	if r.PostForm.Get("as") != "job" && s.take(said) != takenAsJob {
+	if r.PostForm.Get("as") == "job" {
+		return s.keepNew(w, r, c)
+	}
+	answer, err := s.hearClaim(said)
+	if err != nil {
+		return err
+	}
+	if s.take(s.understand(c), answer) != takenAsJob {
 		http.Redirect(w, r, "/?said="+url.QueryEscape(said), http.StatusSeeOther)
 		return nil
 	}

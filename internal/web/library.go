@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strings"
 
+	"hearsay/internal/belief"
 	"hearsay/internal/rulebook"
 )
 
@@ -32,10 +33,20 @@ type volume struct {
 // library is the list of everything the rulebook knows, to leaf through and to search.
 type library struct {
 	volumes []volume
+	entries []*belief.Entry
 }
 
-func newLibrary(b *rulebook.Book) *library {
+func newLibrary(b *rulebook.Book, c *belief.Corpus) (*library, error) {
 	l := &library{}
+	for _, id := range c.IDs() {
+		e, err := c.Entry(id)
+		if err != nil {
+			return nil, err
+		}
+		l.entries = append(l.entries, e)
+		topic, _, _ := strings.Cut(id, "/")
+		l.add(volume{Kind: kindBelief, ID: id, Topic: topic, Title: firstUpper(e.Belief), Address: "/beliefs/" + id}, e.Fact, e.Do)
+	}
 	for _, p := range b.Practices() {
 		l.add(volume{Kind: kindPractice, ID: p.ID, Topic: p.Topic, Title: p.Title, Address: "/practices/" + p.ID}, p.Why, p.Do)
 	}
@@ -53,7 +64,7 @@ func newLibrary(b *rulebook.Book) *library {
 	for _, f := range b.Facts.Facts() {
 		l.add(volume{Kind: kindFact, ID: f.Path, Topic: f.Group, Title: f.Name, Address: "/facts/" + f.Path}, append([]string{f.Ask}, f.Words...)...)
 	}
-	return l
+	return l, nil
 }
 
 func (l *library) add(v volume, words ...string) {

@@ -16,6 +16,7 @@ import (
 var (
 	usedInTemplates = regexp.MustCompile(`\b(t|count) "([a-z.]+)"`)
 	familyUsed      = regexp.MustCompile(`t \(print "([a-z.]+\.)" `)
+	familyInCode    = regexp.MustCompile(`say\("([a-z.]+\.)"\+`)
 	usedInCode      = regexp.MustCompile(`(?:\.(say|count)\(|badRequest\(|problem\{http\.\w+, )"([a-z.]+)"`)
 	unknownOfKind   = regexp.MustCompile(`notFound\("([a-z]+)"`)
 	placeholder     = regexp.MustCompile(`\{\w+\}`)
@@ -59,6 +60,9 @@ func TestEveryTextIsThereAndUsed(t *testing.T) {
 			if !strings.HasSuffix(string(m[2]), ".") {
 				use(string(m[1]), string(m[2]))
 			}
+		}
+		for _, m := range familyInCode.FindAllSubmatch(text, -1) {
+			families = append(families, string(m[1]))
 		}
 		for _, m := range unknownOfKind.FindAllSubmatch(text, -1) {
 			use("", "fail.unknown."+string(m[1]))

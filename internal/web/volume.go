@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"hearsay/internal/belief"
 	"hearsay/internal/figure"
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
@@ -71,6 +72,7 @@ func (s *Server) practicePage(w http.ResponseWriter, r *http.Request) error {
 		return notFound("practice", id)
 	}
 	page := &practicePage{frame: frame{Title: p.Title}, Practice: report.NewPractice(s.Book, p, system(r)), Reads: readLinks(s.Book, p.Reads)}
+	page.Beliefs = s.beliefLinks(func(e *belief.Entry) bool { return slices.Contains(e.Practices, id) })
 	for _, l := range page.Practice.Limits {
 		page.Shown = append(page.Shown, showLimit(l, system(r)))
 	}
@@ -118,6 +120,9 @@ func (s *Server) sourcePage(w http.ResponseWriter, r *http.Request) error {
 		f, _ := s.Book.Figures.Find(name)
 		page.Rests = append(page.Rests, link{"/figures/" + name, f.Title, name})
 	}
+	page.Rests = append(page.Rests, s.beliefLinks(func(e *belief.Entry) bool {
+		return slices.ContainsFunc(e.Sources, func(x belief.Source) bool { return x.Work == page.ID })
+	})...)
 	return s.show(w, r, http.StatusOK, "source", page)
 }
 

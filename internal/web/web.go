@@ -7,6 +7,7 @@ import (
 	"net/http"
 	"time"
 
+	"hearsay/internal/belief"
 	"hearsay/internal/desk"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
@@ -18,6 +19,7 @@ type Config struct {
 	Store *store.Store
 	// Listen reads plain words, said at the time given: the facts in them, and what looks like a fact but was not read.
 	Listen func(text string, at time.Time) ([]desk.Said, []string)
+	Corpus *belief.Corpus
 	// Token is what everybody must know to use the page; "" asks for none, which is for loopback alone.
 	Token string
 	// Public is the address people use ("https://desk.example"), where it is not the one listened on.
@@ -53,7 +55,9 @@ func New(c Config) (*Server, error) {
 	if s.looks, err = loadLooks(s.assets); err != nil {
 		return nil, err
 	}
-	s.library = newLibrary(c.Book)
+	if s.library, err = newLibrary(c.Book, c.Corpus); err != nil {
+		return nil, err
+	}
 	return s, nil
 }
 
@@ -90,6 +94,7 @@ func (s *Server) routes() map[string]answer {
 		"POST /jobs/{id}/checklist":       s.jobMark,
 		"GET /jobs/{id}/corrected":        s.jobCorrected,
 		"GET /library":                    s.libraryPage,
+		"GET /beliefs/{topic}/{name}":     s.beliefPage,
 		"GET /practices/{topic}/{name}":   s.practicePage,
 		"GET /limits/{topic}/{name}":      s.limitPage,
 		"GET /figures/{name}":             s.figurePage,

@@ -10,15 +10,20 @@ import (
 	"strings"
 	"sync"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
+	"hearsay/corpus"
+	"hearsay/internal/belief"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
 	"hearsay/rules"
 )
 
 var theBook = sync.OnceValues(func() (*rulebook.Book, error) { return rulebook.Load(rules.Files) })
+
+var theCorpus = sync.OnceValues(func() (*belief.Corpus, error) { return belief.Load(corpus.Files) })
 
 // site is a server that runs for one test.
 type site struct {
@@ -35,7 +40,9 @@ func newSite(t *testing.T, with ...func(*Config)) *site {
 	require.NoError(t, err)
 	kept, err := store.Open(t.Context(), filepath.Join(t.TempDir(), "kept.db"))
 	require.NoError(t, err)
-	c := Config{Book: book, Store: kept, Log: slog.New(slog.NewTextHandler(t.Output(), nil))}
+	beliefs, err := theCorpus()
+	require.NoError(t, err)
+	c := Config{Book: book, Corpus: beliefs, Store: kept, Log: slog.New(slog.NewTextHandler(t.Output(), nil))}
 	for _, change := range with {
 		change(&c)
 	}
@@ -108,3 +115,5 @@ func httpRecord(h http.Handler, path string) *httptest.ResponseRecorder {
 	h.ServeHTTP(w, httptest.NewRequest(http.MethodGet, path, nil))
 	return w
 }
+
+func contentSaid(words string) store.Content { return store.Content{Said: words, SaidAt: time.Now()} }
