@@ -54,6 +54,11 @@ type Entry struct {
 	Fact, Saying, Why, Do, Say string
 	Numbers                    []string
 
+	// For a talk to a crew; an entry may be without them.
+	Show     string   // what to do in front of the crew
+	Remember string   // the number to take along
+	Ask      []string // questions to the crew
+
 	Said, Denied Voices
 }
 

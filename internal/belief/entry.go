@@ -90,20 +90,30 @@ func (e *Entry) readProse(prose string) error {
 		}
 		delete(sections, want.name)
 	}
-	for line := range strings.Lines(sections["Numbers"]) {
-		line = strings.TrimSpace(line)
-		if item, ok := strings.CutPrefix(line, "- "); ok {
-			e.Numbers = append(e.Numbers, item)
-		} else if line != "" && len(e.Numbers) > 0 {
-			e.Numbers[len(e.Numbers)-1] += " " + line
-		}
+	e.Show, e.Remember = strings.TrimSpace(sections["Show"]), strings.TrimSpace(sections["Remember"])
+	e.Numbers, e.Ask = items(sections["Numbers"]), items(sections["Ask"])
+	for _, optional := range []string{"Numbers", "Show", "Remember", "Ask"} {
+		delete(sections, optional)
 	}
-	delete(sections, "Numbers")
 	delete(sections, "")
 	for other := range sections {
-		return fmt.Errorf("the section # %s is not known; the sections are Fact, Belief, Why, Do, Numbers and Say", other)
+		return fmt.Errorf("the section # %s is not known; the sections are Fact, Belief, Why, Do, Numbers, Say, Show, Remember and Ask", other)
 	}
 	return nil
+}
+
+// items reads a list; a line that does not begin an item goes on with the one before.
+func items(text string) []string {
+	var list []string
+	for line := range strings.Lines(text) {
+		line = strings.TrimSpace(line)
+		if item, ok := strings.CutPrefix(line, "- "); ok {
+			list = append(list, item)
+		} else if line != "" && len(list) > 0 {
+			list[len(list)-1] += " " + line
+		}
+	}
+	return list
 }
 
 func (e *Entry) check() error {
