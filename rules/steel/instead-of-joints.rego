@@ -6,7 +6,7 @@
 #   severity: fix
 #   why: "Concrete cracks at a strain several times smaller than its own shrinkage, and steel cannot stretch it further. Light steel gives way where the crack opens; only a great deal of it, close together, splits the movement into many cracks too fine to see."
 #   do: "Keep the joints at the spacing of a plain slab and let light steel only hold them and stray cracks together. To do without joints have an engineer design continuous steel of half a per cent of the slab or more."
-#   numbers: [steel that would really do without joints, strain the slab must take, crack opening with this steel]
+#   numbers: [steel that would really do without joints, strain the slab must take, strain it cracks at, crack opening with this steel, crack width taken as reasonable]
 package practice.steel["instead-of-joints"]
 
 here if prevent
@@ -42,9 +42,13 @@ wrong contains "joints are left out or spread with less steel than that takes" i
 
 number["steel that would really do without joints"] := {"yours": "figure.steel_area", "right": "figure.crack_control_steel"}
 
-number["strain the slab must take"] := {"yours": "figure.restrained_strain", "right": "figure.cracking_strain"}
+number["strain the slab must take"] := {"yours": "figure.restrained_strain"}
 
-number["crack opening with this steel"] := {"yours": "figure.crack_opening", "right": data.limit.steel.crack_width.dry}
+number["strain it cracks at"] := {"right": "figure.cracking_strain"}
+
+number["crack opening with this steel"] := {"yours": "figure.crack_opening"}
+
+number["crack width taken as reasonable"] := {"right": data.limit.steel.crack_width.dry, "unit": "in"}
 
 mend["steel.purpose"] := "drag"
 
