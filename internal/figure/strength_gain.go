@@ -60,7 +60,7 @@ func strengthGainFigures() []Figure {
 		{
 			Name: "hours_to_needed", Title: "age at which it has the strength needed", Unit: "h", Cites: gain,
 			Method: "age at this temperature at which the curves reach the share needed",
-			Ways: []Way{{Needs: []string{"figure.needed_share"}, Sharpens: gainSharpens, Compute: hoursToNeeded}},
+			Ways:   []Way{{Needs: []string{"figure.needed_share"}, Sharpens: gainSharpens, Compute: hoursToNeeded}},
 		},
 		{
 			Name: "strip_age", Title: "age in hours at 50 °F", Unit: "h", Cites: []limit.Cite{maturity},

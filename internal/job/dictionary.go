@@ -3,6 +3,7 @@
 package job
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"sort"
@@ -125,24 +126,68 @@ func LoadDictionary(fsys fs.FS) (*Dictionary, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the dictionary of facts is missing: %w", err)
 	}
+	d := &Dictionary{facts: map[string]*Fact{}}
+	return d, d.read(text)
+}
+
+// Lay lays the facts of a pack over the dictionary: a fact of the same name is changed, others are added to their group.
+func (d *Dictionary) Lay(fsys fs.FS) error {
+	text, err := fs.ReadFile(fsys, "facts.yaml")
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err != nil {
+		return err
+	}
+	return d.read(text)
+}
+
+func (d *Dictionary) read(text []byte) error {
 	groups, err := document.Read[groupYAML]("facts.yaml", text)
 	if err != nil {
-		return nil, err
+		return err
 	}
-	d := &Dictionary{facts: map[string]*Fact{}}
 	for _, g := range groups {
-		group := &Group{Name: g.Name, About: g.Value.About}
+		group := d.group(g.Name, g.Value.About)
 		for _, entry := range g.Value.Facts {
-			f := entry.Value.fact(g.Name, entry.Name)
-			group.Facts = append(group.Facts, f)
-			d.facts[f.Path] = f
-			if len(f.Implies) > 0 && (f.Kind == KindFlag || f.Kind == KindChoice) {
-				d.closed = append(d.closed, f)
-			}
+			group.put(entry.Value.fact(g.Name, entry.Name))
 		}
-		d.Groups = append(d.Groups, group)
 	}
-	return d, d.check()
+	return d.index()
+}
+
+// group finds a group, or adds it.
+func (d *Dictionary) group(name, about string) *Group {
+	for _, g := range d.Groups {
+		if g.Name == name {
+			return g
+		}
+	}
+	g := &Group{Name: name, About: about}
+	d.Groups = append(d.Groups, g)
+	return g
+}
+
+func (g *Group) put(f *Fact) {
+	for i, old := range g.Facts {
+		if old.Path == f.Path {
+			g.Facts[i] = f
+			return
+		}
+	}
+	g.Facts = append(g.Facts, f)
+}
+
+// index rebuilds what is found by path, and checks every entry.
+func (d *Dictionary) index() error {
+	d.facts, d.closed = map[string]*Fact{}, nil
+	for _, f := range d.Facts() {
+		d.facts[f.Path] = f
+		if len(f.Implies) > 0 && (f.Kind == KindFlag || f.Kind == KindChoice) {
+			d.closed = append(d.closed, f)
+		}
+	}
+	return d.check()
 }
 
 func (y factYAML) fact(group, key string) *Fact {

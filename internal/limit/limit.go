@@ -27,6 +27,8 @@ type Limit struct {
 	What      string // a noun phrase: "largest water-cement ratio"
 	Condition string
 	Cite
+	Pack string // the pack that set it, "" for the built-in book
+	Was  *Limit // the limit the pack changed; nil when it is new
 }
 
 // Path is the name the rules read it by, without "data.".
@@ -77,11 +79,31 @@ func Load(fsys fs.FS) (*Book, error) {
 		return nil, err
 	}
 	for _, f := range files {
-		if err := b.loadTopic(fsys, f); err != nil {
+		if err := b.loadTopic(fsys, f, ""); err != nil {
 			return nil, err
 		}
 	}
 	return b, nil
+}
+
+// Lay lays the works and limits of a pack over the book: a limit of the same name is changed, others are added. The pack's
+// folder has the same shape; both parts may be missing.
+func (b *Book) Lay(fsys fs.FS, pack string) error {
+	if _, err := fs.Stat(fsys, "sources.yaml"); err == nil {
+		if err := b.loadWorks(fsys); err != nil {
+			return err
+		}
+	}
+	files, err := fs.Glob(fsys, "limits/*.yaml")
+	if err != nil {
+		return err
+	}
+	for _, f := range files {
+		if err := b.loadTopic(fsys, f, pack); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // LoadWorks reads the works cited alone, for what needs no limits.
@@ -106,7 +128,7 @@ func (b *Book) loadWorks(fsys fs.FS) error {
 	return nil
 }
 
-func (b *Book) loadTopic(fsys fs.FS, file string) error {
+func (b *Book) loadTopic(fsys fs.FS, file, pack string) error {
 	text, err := fs.ReadFile(fsys, file)
 	if err != nil {
 		return err
@@ -125,6 +147,12 @@ func (b *Book) loadTopic(fsys fs.FS, file string) error {
 		}
 		if err != nil {
 			return fmt.Errorf("%s: limit %s: %w", file, name, err)
+		}
+		if pack != "" {
+			l.Pack, l.Was = pack, b.limits[l.Path()]
+			if l.Was != nil && l.Was.Unit != l.Unit {
+				return fmt.Errorf("%s: limit %s: its unit must stay %q, as the rules read it", file, name, l.Was.Unit)
+			}
 		}
 		b.limits[l.Path()] = l
 	}

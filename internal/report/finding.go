@@ -49,6 +49,7 @@ type Finding struct {
 	Asks     []string       `json:"asks"`
 	Sources  []Source       `json:"sources"`
 	Cautions []string       `json:"cautions"`
+	Changed  []string       `json:"changed,omitempty"` // what packs changed in it
 	Mend     map[string]any `json:"mend,omitempty"`
 	Act      bool           `json:"act,omitempty"`
 }
@@ -132,7 +133,7 @@ func finding(b *rulebook.Book, j *rulebook.Judgement, system quantity.System) Fi
 	p := j.Practice
 	f := Finding{Practice: p.ID, Status: j.Status, Concerns: j.Concerns, Severity: p.Severity, Stage: p.Stage, What: p.Title,
 		Why: Plain(p.Why, system), Do: Plain(p.Do, system), Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
-		Open: []Open{}, Sources: Sources(b.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: p.Act}
+		Open: []Open{}, Sources: Sources(b.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: p.Act, Changed: j.Changed}
 	for _, n := range j.Numbers {
 		f.Numbers = append(f.Numbers, number(n, system))
 	}

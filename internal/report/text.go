@@ -102,6 +102,9 @@ func (f Finding) text(w io.Writer, look Look, system quantity.System) {
 		}
 	}
 	fmt.Fprintf(w, "     %s %s\n", look.paint(bold, "Do:"), look.wrap(9, f.Do))
+	for _, c := range f.Changed {
+		fmt.Fprintf(w, "     %s\n", look.wrap(7, "Changed: "+c))
+	}
 	if look.All || look.Working {
 		fmt.Fprintf(w, "     Why: %s\n", look.wrap(10, f.Why))
 		for _, s := range f.Sources {

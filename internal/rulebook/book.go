@@ -46,9 +46,10 @@ type Book struct {
 // singleQueries judge one practice alone.
 type singleQueries struct{ wrong, here rego.PreparedPartialQuery }
 
-// Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, limits/, and the practices below the topic folders.
-// It parses the rules and does not compile them: that happens at the first judgement, since most commands need none.
-func Load(fsys fs.FS) (*Book, error) {
+// Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, limits/, and the practices below the topic folders,
+// and lays the packs over it in their order. It parses the rules and does not compile them: that happens at the first
+// judgement, since most commands need none.
+func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
 	facts, err := job.LoadDictionary(fsys)
 	if err != nil {
 		return nil, err
@@ -56,6 +57,11 @@ func Load(fsys fs.FS) (*Book, error) {
 	limits, err := limit.Load(fsys)
 	if err != nil {
 		return nil, err
+	}
+	for _, p := range packs {
+		if err := p.lay(facts, limits); err != nil {
+			return nil, err
+		}
 	}
 	figures, err := figure.New(limits)
 	if err != nil {
@@ -68,10 +74,15 @@ func Load(fsys fs.FS) (*Book, error) {
 	if b.texts, err = readAll(fsys); err != nil {
 		return nil, err
 	}
-	b.revision = revisionOf(b.texts)
 	if b.modules, b.tests, b.practices, err = parse(b.texts); err != nil {
 		return nil, err
 	}
+	for _, p := range packs {
+		if err := b.add(p); err != nil {
+			return nil, fmt.Errorf("pack %s: %w", p.Name, err)
+		}
+	}
+	b.revision = revisionOf(b.texts)
 	return b, b.link()
 }
 
@@ -172,6 +183,9 @@ func (b *Book) Caution(id string) (*Caution, bool) {
 	return c, ok
 }
 
+// Compile compiles the rules now; judging does it when it is first needed. The error names file, line and what is wrong.
+func (b *Book) Compile() error { return b.ready() }
+
 // ready compiles the rules once.
 func (b *Book) ready() error {
 	b.compile.Do(func() { b.failed = b.prepare() })
@@ -179,7 +193,7 @@ func (b *Book) ready() error {
 }
 
 func (b *Book) prepare() error {
-	b.compiler = ast.NewCompiler().WithStrict(true)
+	b.compiler = ast.NewCompiler().WithStrict(true).WithCapabilities(allowed())
 	b.compiler.Compile(b.modules)
 	if b.compiler.Failed() {
 		return b.compiler.Errors

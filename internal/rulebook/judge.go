@@ -32,6 +32,7 @@ type Judgement struct {
 	Open     []Open   // for ask: each way it would be wrong, and on what that hangs
 	Asks     []string // for ask: the facts that would settle it, sorted
 	Numbers  []Number
+	Changed  []string       // what packs changed in it
 	Mend     map[string]any // facts that put it right, in the units of the facts
 	Cites    []limit.Cite
 }
@@ -218,7 +219,10 @@ func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
 	if err != nil {
 		return nil, err
 	}
-	one := &Judgement{Practice: p, Status: NotHere, Cites: c.book.cites(p, c.sheet)}
+	one := &Judgement{Practice: p, Status: NotHere, Cites: c.book.cites(p, c.sheet), Changed: c.book.changed(p)}
+	if p.Off != "" {
+		return one, nil
+	}
 	unknowns := c.unknowns(p)
 	here, err := c.partial(ctx, q.here, unknowns)
 	if err != nil || len(here) == 0 {

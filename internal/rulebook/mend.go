@@ -21,13 +21,25 @@ func Mended(facts *job.Dictionary, j *job.Job, mend map[string]any) (*job.Job, e
 		if !ok {
 			return nil, fmt.Errorf("a correction names %s, which is not a fact", p)
 		}
-		written := mend[p]
-		if n, ok := asFloat(written); ok && f.Kind == job.KindQuantity {
-			written = map[string]any{"value": n, "unit": f.Unit}
-		}
+		written := inUnit(f, mend[p])
 		if err := mended.Replace(facts, p, written); err != nil {
 			return nil, fmt.Errorf("the correction %s: %w", p, err)
 		}
 	}
 	return mended, mended.Follow(facts)
+}
+
+// inUnit writes the numbers of a correction with the unit of the fact.
+func inUnit(f *job.Fact, value any) any {
+	if n, ok := asFloat(value); ok && (f.Kind == job.KindQuantity || f.Kind == job.KindList) {
+		return map[string]any{"value": n, "unit": f.Unit}
+	}
+	if list, ok := value.([]any); ok {
+		items := make([]any, len(list))
+		for i, item := range list {
+			items[i] = inUnit(f, item)
+		}
+		return items
+	}
+	return value
 }

@@ -34,6 +34,8 @@ type Practice struct {
 	Reads    []string `json:"reads"`  // facts and figures the rule reads ("order.slump", "figure.wcm")
 	Limits   []string `json:"limits"` // limits the rule reads ("limit.water.most_ratio")
 	File     string   `json:"file"`
+	Pack     string   `json:"pack,omitempty"` // the pack that wrote it; "" for the built-in book
+	Off      string   `json:"off,omitempty"`  // why a pack switched it off, and which
 	module   *ast.Module
 }
 

@@ -44,4 +44,4 @@ number["spread between trucks"] := {"yours": "figure.slump_spread", "right": "fi
 
 mend["load.slump"] := input.order.slump
 
-mend["load.other_slumps"] := [sprintf("%v in", [input.order.slump])] if input.figure.slump_spread > input.figure.slump_spread_allowed
+mend["load.other_slumps"] := [input.order.slump] if input.figure.slump_spread > input.figure.slump_spread_allowed
