@@ -34,6 +34,7 @@ type app struct {
 	out, err io.Writer
 	json     bool
 	units    string
+	packDirs []string
 	color    string
 	status   int
 }
@@ -92,9 +93,10 @@ code, the job's specification and licensed practice come first.`,
 	flags := root.PersistentFlags()
 	flags.BoolVar(&a.json, "json", false, "print JSON, for programs")
 	flags.StringVar(&a.units, "units", "us", "units to print in: us or si")
+	flags.StringArrayVar(&a.packDirs, "pack", nil, "lay this `folder` of your own rules and limits over the built-in ones (also HEARSAY_PACKS)")
 	flags.StringVar(&a.color, "color", "auto", "color on a terminal: auto, always or never")
 	root.AddCommand(a.claimCommand(), a.reviewCommand(), a.figureCommand(), a.rulesCommand(), a.sourcesCommand(), a.factsCommand(),
-		a.checklistCommand(), a.serveCommand(), a.bundleCommand(), a.versionCommand(), a.manualCommand())
+		a.checklistCommand(), a.serveCommand(), a.bundleCommand(), a.packCommand(), a.versionCommand(), a.manualCommand())
 	return root
 }
 
@@ -121,4 +123,15 @@ func (a *app) look() report.Look {
 	return look
 }
 
-func (a *app) book() (*rulebook.Book, error) { return rulebook.Load(rules.Files) }
+// book loads the rulebook with the packs over it.
+func (a *app) book() (*rulebook.Book, error) {
+	packs, err := a.packs()
+	if err != nil {
+		return nil, err
+	}
+	book, err := rulebook.Load(rules.Files, packs...)
+	if err != nil && len(packs) > 0 {
+		return nil, badInput{err}
+	}
+	return book, err
+}

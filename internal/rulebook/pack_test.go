@@ -72,9 +72,9 @@ func TestPackAddsAFactAndAPractice(t *testing.T) {
 }
 
 func TestPackChangesALimitAndSaysSo(t *testing.T) {
-	load := "load: {age: 70 min, limit_source: standard, limit_waived: no}\njob: {delivery_standard: 2013 to 2020}\n"
-	plain := load0(t)
-	assert.Equal(t, rulebook.Right, judged(t, plain, load, "delivery/too-old").Status)
+	late := "load: {age: 70 min, limit_source: standard, limit_waived: no}\njob: {delivery_standard: 2013 to 2020}\n"
+	plain := load(t)
+	assert.Equal(t, rulebook.Right, judged(t, plain, late, "delivery/too-old").Status)
 	b, err := rulebook.Load(rules.Files, pack(t, map[string]string{
 		"pack.yaml":          head,
 		"rules/sources.yaml": "county-spec: {title: County Paving Specification, by: Heron County}\n",
@@ -82,17 +82,11 @@ func TestPackChangesALimitAndSaysSo(t *testing.T) {
 			"condition: in the county, source: county-spec, where: section 4, basis: published}\n",
 	}))
 	require.NoError(t, err)
-	one := judged(t, b, load, "delivery/too-old")
+	one := judged(t, b, late, "delivery/too-old")
 	assert.Equal(t, rulebook.Wrong, one.Status)
 	require.Len(t, one.Changed, 1)
 	assert.Contains(t, one.Changed[0], "by pack Heron County, built in")
 	assert.NotEqual(t, plain.Revision(), b.Revision())
-}
-
-func load0(t *testing.T) *rulebook.Book {
-	b, err := rulebook.Load(rules.Files)
-	require.NoError(t, err)
-	return b
 }
 
 func TestPackSwitchesAPracticeOffWithItsReason(t *testing.T) {
