@@ -16,6 +16,7 @@ import (
 	"hearsay/internal/quantity"
 	"hearsay/internal/report"
 	"hearsay/internal/rulebook"
+	"hearsay/internal/words"
 	"hearsay/rules"
 )
 
@@ -37,6 +38,7 @@ type app struct {
 	packDirs []string
 	color    string
 	status   int
+	reader   *words.Reader // made when the first words are read
 }
 
 // badInput is an error in what the user gave, shown as it is and ending with exitBadInput.

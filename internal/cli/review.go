@@ -21,29 +21,45 @@ type reviewOptions struct {
 	working   bool
 	lines     bool
 	corrected string
+	say       string
 }
 
 func (a *app) reviewCommand() *cobra.Command {
 	var o reviewOptions
 	c := &cobra.Command{
-		Use:   "review JOB.yaml",
+		Use:   "review JOB.yaml | --say TEXT",
 		Short: "Say what is wrong with a job, why, and what the right numbers are",
 		Long: `Review reads a job (a YAML or JSON file, or - for standard input) and judges it
 with every practice. First comes what is wrong, worst first, then the questions
 that would settle most, then a count of the rest.
+
+With --say it takes the job as somebody tells it, and first says what it understood.
+What it could not read is named, and nothing is guessed.
 
 Exit status: 0 nothing wrong, 1 something wrong, 2 nothing known to be wrong but
 questions are open, 3 the job could not be used.`,
 		Example: `  hearsay review testdata/jobs/shop-floor.yaml
   hearsay review --all --working job.yaml
   hearsay review --units si --json - < job.yaml
+  hearsay review --say "Driveway 20x40 at 4 inches, 3000 psi, no air, no curing"
   hearsay review --lines jobs.jsonl`,
-		Args: cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error { return a.review(args[0], o) },
+		Args: func(c *cobra.Command, args []string) error {
+			if c.Flags().Changed("say") {
+				return cobra.NoArgs(c, args)
+			}
+			return cobra.ExactArgs(1)(c, args)
+		},
+		RunE: func(c *cobra.Command, args []string) error {
+			if c.Flags().Changed("say") {
+				return a.reviewSaid(o)
+			}
+			return a.review(args[0], o)
+		},
 	}
 	c.Flags().BoolVar(&o.all, "all", false, "show every finding, not only what is wrong")
 	c.Flags().BoolVar(&o.working, "working", false, "show how each number was computed, and its sources")
 	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
+	c.Flags().StringVar(&o.say, "say", "", "review the job that this `text` describes")
 	c.Flags().StringVar(&o.corrected, "corrected", "", "write the job with the least changes that leave nothing wrong to this `file`")
 	return c
 }
@@ -60,6 +76,24 @@ func (a *app) review(name string, o reviewOptions) error {
 	if err != nil {
 		return err
 	}
+	return a.showJob(book, j, o)
+}
+
+// reviewSaid reviews the job that a text describes.
+func (a *app) reviewSaid(o reviewOptions) error {
+	book, err := a.book()
+	if err != nil {
+		return err
+	}
+	j := job.New()
+	if err := a.hear(book, j, o.say); err != nil {
+		return err
+	}
+	return a.showJob(book, j, o)
+}
+
+// showJob judges a job and prints what came out.
+func (a *app) showJob(book *rulebook.Book, j *job.Job, o reviewOptions) error {
 	result, err := a.judge(book, j)
 	if err != nil {
 		return err
@@ -74,7 +108,7 @@ func (a *app) review(name string, o reviewOptions) error {
 		return a.printJSON(result)
 	}
 	look := a.look()
-	look.All, look.Working = o.all, o.working
+	look.All, look.Working, look.Read = o.all, o.working, o.say != ""
 	result.Text(a.out, look)
 	return nil
 }
@@ -84,8 +118,11 @@ func (a *app) readJob(book *rulebook.Book, name string) (*job.Job, error) {
 	if err != nil {
 		return nil, err
 	}
-	j, _, err := job.Read(book.Facts, name, text)
-	return j, err
+	j, say, err := job.Read(book.Facts, name, text)
+	if err != nil || say == "" {
+		return j, err
+	}
+	return j, a.hear(book, j, say)
 }
 
 // reviewFile reads and judges one job.
@@ -152,9 +189,14 @@ func (a *app) reviewLines(book *rulebook.Book, name string) error {
 }
 
 func (a *app) reviewLine(book *rulebook.Book, name string, line []byte) (*report.Review, error) {
-	j, _, err := job.ReadJSON(book.Facts, name, line)
+	j, say, err := job.ReadJSON(book.Facts, name, line)
 	if err != nil {
 		return nil, err
+	}
+	if say != "" {
+		if err := a.hear(book, j, say); err != nil {
+			return nil, err
+		}
 	}
 	return a.judge(book, j)
 }

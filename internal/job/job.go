@@ -15,6 +15,7 @@ type Job struct {
 	About    string
 	Stated   []Stated // in the order they were written, what follows from them last
 	Warnings []string
+	Unread   []string // what was said, looks like a fact, and was not read
 	NotKnown []string // facts that were asked for and that nobody could tell
 	index    map[string]int
 }

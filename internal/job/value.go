@@ -2,6 +2,8 @@ package job
 
 import (
 	"fmt"
+	"math"
+	"reflect"
 	"strconv"
 	"strings"
 	"time"
@@ -29,6 +31,23 @@ func (f *Fact) read(written any) (any, error) {
 		return readTime(written)
 	}
 	return nil, fmt.Errorf("cannot be written here")
+}
+
+// Read turns what was written for the fact into the value the rules read, and fails where it cannot be used.
+func (f *Fact) Read(written any) (any, error) { return f.read(written) }
+
+// Same says whether what was written is the value that the fact has already, within a hundredth.
+func (f *Fact) Same(value, written any) bool {
+	other, err := f.read(written)
+	if err != nil {
+		return false
+	}
+	a, ok1 := value.(float64)
+	b, ok2 := other.(float64)
+	if ok1 && ok2 {
+		return math.Abs(a-b) <= 0.01*max(math.Abs(a), math.Abs(b))
+	}
+	return reflect.DeepEqual(value, other)
 }
 
 func (f *Fact) readQuantity(written any) (float64, error) {

@@ -102,6 +102,7 @@ func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Re
 		out.Understood = append(out.Understood, understood(s, system))
 	}
 	out.Warnings = append(out.Warnings, r.Job.Warnings...)
+	out.Unread = append(out.Unread, r.Job.Unread...)
 	for _, j := range r.Judgements {
 		out.Findings = append(out.Findings, finding(b, j, system))
 	}

@@ -18,6 +18,7 @@ type Look struct {
 	Color   bool // only on a terminal
 	All     bool // every finding, not only what is wrong
 	Working bool // how each number was computed
+	Read    bool // what was understood, with the words it was read from
 }
 
 func (l Look) width() int {
@@ -51,6 +52,9 @@ func (l Look) wrap(indent int, text string) string {
 // one line that counts the rest.
 func (r *Review) Text(w io.Writer, look Look) {
 	wrong := r.With(rulebook.Wrong)
+	if look.Read {
+		r.read(w, look)
+	}
 	for _, warning := range r.Warnings {
 		fmt.Fprintf(w, "Note: %s\n", look.wrap(6, warning))
 	}

@@ -1,0 +1,253 @@
+package words
+
+import (
+	"sort"
+
+	"hearsay/internal/job"
+	"hearsay/internal/quantity"
+)
+
+// How well a number fits a fact is a sum of points.
+const (
+	pointsSaid      = 6.0  // the number stands inside a phrase of the fact
+	pointsNear      = 4.0  // a phrase of the fact stands right beside it
+	pointsWord      = 0.6  // for each further word of the phrase
+	pointsApart     = 0.3  // off for each unit of distance
+	pointsBetween   = 1.8  // off for each number of the same sort that stands between
+	pointsBoth      = 0.25 // of the weaker, where a phrase holds the number and another stands near
+	pointsTaken     = 2.5  // off when the phrase has its number already
+	pointsRole      = 2.5  // the number plays the role that the fact has (ordered, measured)
+	pointsUsual     = 0.5  // within the usual range
+	pointsUnusual   = -0.7 // outside it
+	enough          = 3.0  // a number with fewer points is not read
+	hardly          = 1.7  // a number with fewer points is not read even where nothing else claims it
+	ahead           = 1.3  // how far a weak fit must be ahead
+	tooClose        = 0.5  // two facts whose points differ by less are a question
+	bareReach       = 3.0  // how far a bare number may stand from the word that gives it its unit
+	bareReachBefore = 4.5
+)
+
+// fit is how well a quantity fits a fact.
+type fit struct {
+	q, fact int // item and fact
+	points  float64
+	unit    string // the unit it is read in
+	near    *match // the nearby phrase that speaks for it
+}
+
+// candidates lists what the quantity at item q could be, best first.
+func (s *solver) candidates(q int) []fit {
+	it := &s.items[q]
+	best := map[int]fit{}
+	consider := func(fact int, unit string) {
+		f := fit{q: q, fact: fact, unit: unit}
+		if !s.score(&f) {
+			return
+		}
+		if old, ok := best[fact]; !ok || f.points > old.points {
+			best[fact] = f
+		}
+	}
+	if len(it.units) == 0 {
+		for _, fact := range s.bare {
+			consider(fact, s.bareUnit(s.facts[fact].bare))
+		}
+	}
+	for k, unit := range it.units {
+		if unit == "deg?" {
+			unit = s.degrees
+		}
+		kind, ok := quantity.KindOf(unit)
+		if !ok || k > 3 {
+			continue
+		}
+		for _, fact := range s.byKind[kind] {
+			consider(fact, unit)
+		}
+	}
+	list := make([]fit, 0, len(best))
+	for _, f := range best {
+		list = append(list, f)
+	}
+	sort.Slice(list, func(i, j int) bool {
+		if list[i].points != list[j].points {
+			return list[i].points > list[j].points
+		}
+		return list[i].fact < list[j].fact
+	})
+	return list
+}
+
+// bareUnit is the unit a bare number is read in: degrees as the rest of the text gives them.
+func (s *solver) bareUnit(unit string) string {
+	switch unit {
+	case "deg?":
+		return s.degrees
+	case bareRatio:
+		return ""
+	}
+	return unit
+}
+
+// bareRatio is how words.yaml writes the unit of a plain ratio, whose symbol is empty.
+const bareRatio = "ratio"
+
+// score adds up the points; false when the fact is out of the question.
+func (s *solver) score(f *fit) bool {
+	fact := s.facts[f.fact]
+	it := &s.items[f.q]
+	value, ok := convert(it.num, f.unit, fact.Unit)
+	if !ok || fact.Possible != nil && !(fact.Possible.Contains(value.low) && fact.Possible.Contains(value.high)) {
+		return false
+	}
+	if len(it.units) == 0 && !s.plausible(fact, value) {
+		return false
+	}
+	said, reach := s.said(f), 0.0
+	if said > 0 {
+		f.points = said
+	}
+	near, apart := s.near(f)
+	switch {
+	case said == 0 && fact.Kind == job.KindList:
+		return false
+	case near > said:
+		f.points, reach = near+pointsBoth*said, apart
+	default:
+		f.points += pointsBoth * near
+	}
+	if len(it.units) == 0 && (f.points == 0 || reach > bareReachBefore) {
+		return false
+	}
+	if alone := s.alone(f); alone > f.points {
+		f.points = alone
+	}
+	if f.points == 0 {
+		return false
+	}
+	f.points += s.roleFit(f)
+	if fact.Usual != nil {
+		if fact.Usual.Contains(value.low) {
+			f.points += pointsUsual
+		} else {
+			f.points += pointsUnusual
+		}
+	}
+	f.points -= s.never(f)
+	return f.points > 0
+}
+
+// plausible says whether a number said without its unit can be meant for the fact: near its usual range, and no fraction of a
+// degree.
+func (s *solver) plausible(fact *saying, n number) bool {
+	if fact.kind == quantity.Temperature && n.part {
+		return false
+	}
+	if fact.Usual == nil {
+		return true
+	}
+	reach := 0.6 * (fact.Usual.High - fact.Usual.Low)
+	return n.low >= min(fact.Usual.Low/2, fact.Usual.Low) && n.high <= fact.Usual.High+reach
+}
+
+// alone is how well the unit alone points to the fact. It says nothing for a bare number.
+func (s *solver) alone(f *fit) float64 {
+	fact := s.facts[f.fact]
+	units := s.items[f.q].units
+	if len(units) == 0 {
+		return 0
+	}
+	if points, ok := fact.units[f.unit]; ok {
+		return points
+	}
+	if units[0] != f.unit && units[0] != "deg?" {
+		return 0
+	}
+	return fact.alone
+}
+
+// said gives the points of the best phrase of the fact that holds the number.
+func (s *solver) said(f *fit) float64 {
+	best := 0.0
+	for k := range s.saidBy[f.fact] {
+		m := &s.saidBy[f.fact][k]
+		if m.at != f.q || m.denied {
+			continue
+		}
+		p := m.use.pattern.weight
+		if p == 0 {
+			p = pointsSaid + pointsWord*float64(m.use.pattern.literals-1)
+		}
+		best = max(best, p)
+	}
+	return best
+}
+
+// near gives the points of the best phrase of the fact near the number, and how far it stands apart.
+func (s *solver) near(f *fit) (points, reach float64) {
+	for k := range s.nearBy[f.fact] {
+		m := &s.nearBy[f.fact][k]
+		apart := s.apart(m, f.q)
+		if apart > 16 {
+			continue
+		}
+		p := m.use.pattern.weight
+		if p == 0 {
+			p = pointsNear + pointsWord*float64(m.use.pattern.literals-1)
+		}
+		p -= pointsApart*apart + pointsBetween*float64(s.between(m, f.q))
+		if s.items[f.q].num.part && len(s.items[f.q].units) == 0 && m.start > f.q {
+			p -= 0.1
+		}
+		if s.taken(m, f.q) {
+			p -= pointsTaken
+		}
+		if p > points {
+			points, reach, f.near = p, apart, m
+		}
+	}
+	return points, reach
+}
+
+// never gives what is to be taken off because of a phrase that speaks against the fact.
+func (s *solver) never(f *fit) float64 {
+	off := 0.0
+	for k := range s.neverBy[f.fact] {
+		m := &s.neverBy[f.fact][k]
+		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < costComma {
+			off = 4
+		}
+	}
+	return off
+}
+
+// roleFit compares the role that the number plays with that of the fact.
+func (s *solver) roleFit(f *fit) float64 {
+	role := s.roleOf[f.q]
+	if s.facts[f.fact].role < 0 {
+		return 0
+	}
+	if role.index < 0 {
+		return s.rolePoints[s.facts[f.fact].role]
+	}
+	if role.index == s.facts[f.fact].role {
+		return role.points
+	}
+	return -role.points
+}
+
+// convert gives the number in another unit.
+func convert(n number, from, to string) (number, bool) {
+	low, err := quantity.Quantity{Value: n.low, Unit: from}.In(to)
+	if err != nil {
+		return n, false
+	}
+	high := low
+	if !n.single() {
+		if high, err = (quantity.Quantity{Value: n.high, Unit: from}).In(to); err != nil {
+			return n, false
+		}
+	}
+	n.low, n.high = low.Value, high.Value
+	return n, true
+}

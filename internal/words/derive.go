@@ -1,0 +1,159 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"hearsay/internal/quantity"
+)
+
+// derive states what follows from how things were said: the times between events, the hour and day of the placement, the
+// share of fly ash in pounds, an order that goes by bags.
+func (s *solver) derive() {
+	s.spanFacts()
+	s.start()
+	s.shares()
+	s.cement()
+	s.perYard()
+	s.bags()
+}
+
+// start states the hour and the day of the placement.
+func (s *solver) start() {
+	for event, m := range s.when {
+		if s.events[event] != "start" && s.events[event] != "placed" {
+			continue
+		}
+		if m.clock.hour > 0 && !s.has("job.start") && s.events[event] == "start" {
+			h := m.clock.resolve(s.nearWord(m.item, "tonight", "evening", "night"))
+			s.state("job.start", fmt.Sprintf("%d:%02d", int(h)%24, int((h-float64(int(h)))*60+0.5)), s.words(m.item, m.item), "", s.items[m.item].start)
+		}
+		if !m.date.IsZero() && !s.has("job.date") {
+			s.state("job.date", m.date.Format(time.DateOnly), s.words(m.item, m.item), "", s.items[m.item].start)
+		}
+	}
+}
+
+// nearWord says whether one of the words stands within a few words of item q.
+func (s *solver) nearWord(q int, words ...string) bool {
+	for i := max(0, q-3); i < min(len(s.items), q+4); i++ {
+		for _, w := range words {
+			if s.items[i].kind == aWord && s.items[i].text == w {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// valueOf gives a number that was read, in the unit asked for.
+func (s *solver) valueOf(path, unit string) (float64, bool) {
+	i, ok := s.stated[path]
+	if !ok {
+		return 0, false
+	}
+	text, ok := s.out.Facts[i].Value.(string)
+	if !ok {
+		return 0, false
+	}
+	q, err := quantity.ParseAs(text, unit)
+	return q.Value, err == nil
+}
+
+// shares turns "20 percent fly ash" into pounds where the whole is said.
+func (s *solver) shares() {
+	total, ok := s.valueOf("mix.cementitious", "lb/yd3")
+	sum := 0.0
+	for k := range s.shareHit {
+		m := &s.shareHit[k]
+		fact := s.facts[m.use.target]
+		if m.at < 0 || s.used[m.at] || s.has(fact.Path) || len(s.items[m.at].units) == 0 || s.items[m.at].units[0] != "%" {
+			continue
+		}
+		share := s.items[m.at].num.low / 100
+		s.used[m.at] = true
+		if !ok {
+			s.out.Unread = append(s.out.Unread, Unread{Text: s.words(m.start, m.end-1) + ", of an amount that was not said", at: s.items[m.start].start})
+			continue
+		}
+		sum += share
+		s.state(fact.Path, plainNumber(round(total*share))+" lb/yd3", s.words(m.start, m.end-1), "", s.items[m.start].start)
+	}
+	if sum > 0 && sum < 1 && !s.has("mix.portland") {
+		i := s.stated["mix.cementitious"]
+		s.state("mix.portland", plainNumber(round(total*(1-sum)))+" lb/yd3", s.out.Facts[i].Text, "", s.out.Facts[i].at)
+	}
+}
+
+func round(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
+
+// cement takes "500 of cement and 100 of fly ash" as portland cement beside the others, and cement alone as all there is.
+func (s *solver) cement() {
+	others := s.has("mix.fly_ash") || s.has("mix.slag") || s.has("mix.silica_fume")
+	i, whole := s.stated["mix.cementitious"]
+	switch {
+	case others && whole && !s.has("mix.portland") && !s.inclusive(s.out.Facts[i].Text):
+		s.rename("mix.cementitious", "mix.portland")
+	case !others && !whole && s.has("mix.portland"):
+		s.rename("mix.portland", "mix.cementitious")
+	}
+}
+
+// inclusive says whether the words mean all cementitious material together.
+func (s *solver) inclusive(text string) bool {
+	for _, w := range []string{"cementitious", "binder", "total", "powder", "all in", "altogether", "sack", "bag"} {
+		if strings.Contains(strings.ToLower(text), w) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *solver) rename(from, to string) {
+	i := s.stated[from]
+	s.out.Facts[i].Path = to
+	delete(s.stated, from)
+	s.stated[to] = i
+}
+
+// perYard turns gallons added to each yard into gallons for the load.
+func (s *solver) perYard() {
+	if s.has("water.added") {
+		return
+	}
+	yards, ok := s.valueOf("load.volume", "yd3")
+	fact := s.byPath["water.added"]
+	for q := range s.items {
+		it := &s.items[q]
+		if it.kind != aQuantity || s.used[q] || len(it.units) == 0 || it.units[0] != "gal/yd3" && it.units[0] != "L/m3" {
+			continue
+		}
+		f := fit{q: q, fact: fact, unit: "gal"}
+		if p, _ := s.phrases(&f); p < enough || !ok {
+			continue
+		}
+		per, _ := convert(it.num, it.units[0], "gal/yd3")
+		s.used[q] = true
+		s.state("water.added", plainNumber(round(per.low*yards))+" gal", s.words(q, q),
+			fmt.Sprintf("“%s” on %s yd³ is taken as %s gal added", s.words(q, q), plainNumber(yards), plainNumber(round(per.low*yards))), it.start)
+	}
+}
+
+// phrases gives the points of the phrases that speak for a fit.
+func (s *solver) phrases(f *fit) (float64, float64) {
+	said := s.said(f)
+	points, apart := s.near(f)
+	return max(said, points), apart
+}
+
+// bags takes an order that names bags of cement, and neither a strength nor a ratio, as one that goes by bags.
+func (s *solver) bags() {
+	i, ok := s.stated["mix.cementitious"]
+	if !ok || s.has("order.basis") || s.has("order.strength") || s.has("order.ratio_limit") || s.has("mix.wcm") || s.has("mix.water") {
+		return
+	}
+	if text, ok := s.out.Facts[i].Value.(string); ok && strings.Contains(text, "bags") {
+		s.state("order.basis", "bags", s.out.Facts[i].Text, "", s.out.Facts[i].at)
+	}
+}

@@ -1,0 +1,115 @@
+package words
+
+import "time"
+
+// span is a fact that is the time from one event to another.
+type span struct{ fact, from, to int }
+
+// moment is when an event takes place: a time of day, a day, or both.
+type moment struct {
+	item  int
+	clock clock
+	date  time.Time
+}
+
+// times gives each time and day to the event that the words around it speak of: the start, the rain, the end of finishing.
+func (s *solver) times() {
+	for pass := range 2 {
+		for k := range s.eventHit {
+			m := &s.eventHit[k]
+			if m.denied && !m.use.pattern.blind || m.unsure {
+				continue
+			}
+			if pass == 0 && m.at >= 0 {
+				s.happens(m.use.target, m.at)
+			}
+			if pass == 1 && m.at < 0 {
+				if q := s.clockNear(m); q >= 0 {
+					s.happens(m.use.target, q)
+				}
+			}
+		}
+	}
+}
+
+// happens notes that an event takes place at the time of item q.
+func (s *solver) happens(event, q int) {
+	it := &s.items[q]
+	if _, ok := s.when[event]; ok || s.used[q] {
+		return
+	}
+	m := moment{item: q, clock: it.clock, date: it.date}
+	if it.kind == aQuantity && it.clock.hour == 0 {
+		m.clock = clock{hour: it.num.low}
+	}
+	s.when[event] = m
+	if it.kind != aQuantity || len(it.units) == 0 {
+		s.used[q] = true
+	}
+}
+
+// clockNear is the free time nearest to a phrase, no further than a few words.
+func (s *solver) clockNear(m *match) int {
+	best, at := costComma+1.5, -1
+	for q := range s.items {
+		if k := s.items[q].kind; k != aClock && k != aDate || s.used[q] {
+			continue
+		}
+		if d := s.apart(m, q); d < best {
+			best, at = d, q
+		}
+	}
+	return at
+}
+
+// hoursBetween is the time from one clock to the next, taking a half that was not said as it makes the shorter time.
+func hoursBetween(from, to clock) float64 {
+	a := from.resolve(false)
+	b := to.hour
+	switch {
+	case to.half == "24" || to.half == "am" && to.hour < 12:
+	case to.half == "am":
+		b -= 12
+	case to.half == "pm" && to.hour < 12:
+		b += 12
+		if from.half == "" && from.hour < 12 && from.hour <= to.hour && to.hour < 12 { // "2 to 5 pm"
+			a = from.hour + 12
+		}
+	}
+	step := 24.0
+	if to.half == "" {
+		step = 12
+	}
+	for b <= a {
+		b += step
+	}
+	if d := b - a; d <= 24 {
+		return d
+	}
+	return b - a - 24
+}
+
+// spanFacts states the facts that are the time between two events.
+func (s *solver) spanFacts() {
+	for _, sp := range s.spans {
+		from, ok1 := s.when[sp.from]
+		to, ok2 := s.when[sp.to]
+		fact := s.facts[sp.fact]
+		if !ok1 || !ok2 || s.has(fact.Path) {
+			continue
+		}
+		a, b := min(from.item, to.item), max(from.item, to.item)
+		text := s.words(from.item, from.item) + " … " + s.words(to.item, to.item)
+		if s.items[b].end-s.items[a].start < 60 {
+			text = s.words(a, b)
+		}
+		switch {
+		case !from.date.IsZero() && !to.date.IsZero():
+			if days := to.date.Sub(from.date).Hours() / 24; days > 0 {
+				s.state(fact.Path, plainNumber(days)+" d", text, "", s.items[b].start)
+			}
+		case from.clock.hour > 0 && to.clock.hour > 0:
+			s.state(fact.Path, plainNumber(hoursBetween(from.clock, to.clock))+" h", text, "", s.items[b].start)
+		}
+	}
+}

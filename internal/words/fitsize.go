@@ -1,0 +1,82 @@
+package words
+
+import "hearsay/internal/quantity"
+
+// A size belongs to the member, to the panels between joints, or to a mesh; what stands beside it says which.
+var sizeFacts = []struct {
+	near  string   // the fact whose phrases point to it
+	gives []string // the facts its parts state
+	bare  []string // units of bare parts
+}{
+	{"joints.panel_length", []string{"joints.panel_length", "joints.panel_width"}, []string{"ft", "ft"}},
+	{"steel.wire", []string{"steel.spacing"}, []string{"in"}},
+	{"member.length", []string{"member.length", "member.width", "member.thickness"}, []string{"ft", "ft", "in"}},
+}
+
+// sizes gives each size to what it is the size of.
+func (s *solver) sizes() {
+	for q := range s.items {
+		if s.items[q].kind == aSize && !s.used[q] {
+			s.giveSize(q)
+		}
+	}
+}
+
+func (s *solver) giveSize(q int) {
+	best, points := len(sizeFacts)-1, 2.0
+	for k, sf := range sizeFacts {
+		fact := s.byPath[sf.near]
+		for i := range s.nearBy[fact] {
+			m := &s.nearBy[fact][i]
+			if p := pointsNear - pointsApart*s.apart(m, q); p > points {
+				best, points = k, p
+			}
+		}
+		for i := range s.saidBy[fact] {
+			if m := &s.saidBy[fact][i]; m.at == q && pointsSaid > points {
+				best, points = k, pointsSaid
+			}
+		}
+	}
+	sf := sizeFacts[best]
+	parts := s.items[q].parts
+	if best == len(sizeFacts)-1 && s.smallMember(q) {
+		return
+	}
+	if s.has(sf.gives[0]) {
+		return
+	}
+	for k, p := range parts {
+		if k >= len(sf.gives) || s.has(sf.gives[k]) {
+			break
+		}
+		unit := p.unit
+		if unit == "" {
+			unit = sf.bare[k]
+		}
+		fact := s.facts[s.byPath[sf.gives[k]]]
+		v, err := quantity.Quantity{Value: p.num.low, Unit: unit}.In(fact.Unit)
+		if err != nil || fact.Possible != nil && !fact.Possible.Contains(v.Value) {
+			return
+		}
+		s.state(sf.gives[k], plainNumber(p.num.low)+" "+unit, s.words(q, q), "", s.items[q].start)
+	}
+	s.used[q] = true
+}
+
+// smallMember says whether a bare size stands beside a footing, a column or a beam, whose sizes are said in inches as often
+// as in feet: then it is a question.
+func (s *solver) smallMember(q int) bool {
+	for _, p := range s.items[q].parts {
+		if p.unit != "" {
+			return false
+		}
+	}
+	for i := max(0, q-3); i < min(len(s.items), q+4); i++ {
+		switch s.items[i].stem {
+		case "footing", "column", "beam", "pier", "grade-beam":
+			return true
+		}
+	}
+	return false
+}

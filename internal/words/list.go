@@ -1,0 +1,103 @@
+package words
+
+import (
+	"hearsay/internal/job"
+	"hearsay/internal/quantity"
+)
+
+// lists gives runs of numbers ("4520, 4310, 3380 and 4450") to the facts that are lists.
+func (s *solver) lists() {
+	for q := 0; q < len(s.items); q++ {
+		run := s.run(q)
+		if len(run) < 2 {
+			continue
+		}
+		s.giveRun(run)
+		q = run[len(run)-1]
+	}
+}
+
+// run gives the items of a run of like numbers that begins at item q.
+func (s *solver) run(q int) []int {
+	if s.items[q].kind != aQuantity || s.used[q] || !s.items[q].num.single() {
+		return nil
+	}
+	run := []int{q}
+	for i := q + 1; i < len(s.items); i++ {
+		it := &s.items[i]
+		switch {
+		case it.kind == aQuantity && it.num.single() && !s.used[i] && s.sameUnit(run, i):
+			run = append(run, i)
+		case it.kind == aBreak && it.pause == pauseComma, it.kind == aWord && (it.text == "and" || it.text == "then" || it.text == "psi" || it.text == "or"):
+		default:
+			return run
+		}
+		if i-run[len(run)-1] > 2 {
+			return run
+		}
+	}
+	return run
+}
+
+// sameUnit says whether item i can go on with the run: its unit is the same, or it is said for the last one only.
+func (s *solver) sameUnit(run []int, i int) bool {
+	a, b := s.items[run[0]].units, s.items[i].units
+	return len(a) == 0 || len(b) == 0 || a[0] == b[0]
+}
+
+func (s *solver) giveRun(run []int) {
+	best, points := -1, 0.0
+	var text *match
+	for f, fact := range s.facts {
+		if fact.Kind != job.KindList || !s.allFit(run, fact) || s.has(fact.Path) {
+			continue
+		}
+		for k := range s.nearBy[f] {
+			m := &s.nearBy[f][k]
+			apart := min(s.apart(m, run[0]), s.apart(m, run[len(run)-1]))
+			p := m.use.pattern.weight
+			if p == 0 {
+				p = pointsNear + pointsWord*float64(m.use.pattern.literals-1)
+			}
+			if p -= pointsApart * apart; p > points {
+				best, points, text = f, p, m
+			}
+		}
+	}
+	if best < 0 || points < enough-0.5 {
+		return
+	}
+	fact := s.facts[best]
+	unit := s.runUnit(run, fact)
+	var list []any
+	for _, q := range run {
+		list = append(list, plainNumber(s.items[q].num.low)+" "+unit)
+		s.used[q] = true
+	}
+	s.state(fact.Path, list, s.words(min(run[0], text.start), max(run[len(run)-1], text.end-1)), "", s.items[run[0]].start)
+}
+
+func (s *solver) runUnit(run []int, fact *saying) string {
+	for _, q := range run {
+		for _, u := range s.items[q].units {
+			if quantity.SameKind(u, fact.Unit) {
+				return u
+			}
+		}
+	}
+	return fact.bare
+}
+
+func (s *solver) allFit(run []int, fact *saying) bool {
+	unit := s.runUnit(run, fact)
+	if unit == "" {
+		return false
+	}
+	for _, q := range run {
+		v, ok := convert(s.items[q].num, unit, fact.Unit)
+		if !ok || fact.Possible != nil && !fact.Possible.Contains(v.low) || fact.Usual != nil && !fact.Usual.Contains(v.low) {
+			return false
+		}
+	}
+	return true
+}

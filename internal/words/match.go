@@ -1,0 +1,231 @@
+package words
+
+// match is one place where a pattern fits.
+type match struct {
+	use        use
+	start, end int  // items, end not included
+	at         int  // the quantity, time or size it is about; -1 where it has none
+	denied     bool // negation from outside the phrase reaches it
+	unsure     bool
+}
+
+// use is what a pattern stands for.
+type use struct {
+	pattern *pattern
+	target  int    // index of the fact, role or event
+	role    byte   // see the roles below
+	value   string // of a choice or a flag, or the fixed value of a quantity
+}
+
+// What a pattern may be for.
+const (
+	useSaid   = 's' // a number in the pattern belongs to the fact
+	useNear   = 'n' // a number near the phrase belongs to the fact
+	useNever  = 'x' // a number near the phrase does not
+	useValue  = 'v' // the phrase states the value
+	useEvent  = 'e' // a time in or near the phrase is when that happens
+	useBefore = 'b' // a number after the phrase plays the role
+	useAfter  = 'a' // a number before the phrase plays the role
+	useIgnore = 'i' // the number in the phrase is no fact
+	useShare  = 'p' // the number in the phrase is the fact's share of all cementitious material
+)
+
+// find matches every pattern against the text.
+func (r *reading) find() []match {
+	var found []match
+	for i := range r.items {
+		it := &r.items[i]
+		key := it.stem
+		if it.kind == aQuantity && (len(it.units) == 0 || it.glue) && it.num.single() {
+			key = plainNumber(it.num.low)
+		} else if it.kind == aSize {
+			key = sizeKey
+		} else if it.kind != aWord {
+			continue
+		}
+		for _, u := range r.index[key] {
+			if m, ok := r.matchAt(u, i); ok {
+				found = append(found, m)
+			}
+		}
+	}
+	return found
+}
+
+// matchAt matches a pattern with its anchor at item i.
+func (r *reading) matchAt(u use, i int) (match, bool) {
+	p := u.pattern
+	at := -1
+	end, ok := r.forward(p.elements[p.anchor:], i, &at, true)
+	if !ok {
+		return match{}, false
+	}
+	start, ok := r.backward(p.elements[:p.anchor], i-1, &at)
+	if !ok {
+		return match{}, false
+	}
+	m := match{use: u, start: start, end: end, at: at}
+	for k := start; k < end; k++ {
+		it := &r.items[k]
+		if it.negBy >= 0 && (it.negBy < start || it.negBy >= end) && it.kind == aWord && !it.filler {
+			m.denied = true
+		}
+		m.unsure = m.unsure || it.unsure
+	}
+	if p.negated {
+		if !m.denied {
+			return match{}, false
+		}
+		m.denied = false
+	} else if p.blind {
+		m.denied = false
+	}
+	return m, true
+}
+
+// skips is how many small words may stand between two elements of a pattern.
+const skips = 4
+
+// forward matches the elements from item i on and gives the item after the last.
+func (r *reading) forward(es []element, i int, at *int, first bool) (int, bool) {
+	if len(es) == 0 {
+		return i, true
+	}
+	e := es[0]
+	if e.what == '*' {
+		for k := 0; k <= skips; k++ {
+			if end, ok := r.forward(es[1:], i+k, at, false); ok {
+				return end, true
+			}
+			if i+k >= len(r.items) || r.items[i+k].kind != aWord {
+				break
+			}
+		}
+		return 0, false
+	}
+	for k := 0; ; k++ {
+		if n := r.fits(e, i); n > 0 {
+			old := *at
+			if e.what != 'w' {
+				*at = i
+			}
+			if end, ok := r.forward(es[1:], i+n, at, false); ok {
+				return end, true
+			}
+			*at = old
+		}
+		if first || k >= skips || i >= len(r.items) || !r.items[i].filler {
+			break
+		}
+		i++
+	}
+	if e.optional {
+		return r.forward(es[1:], i, at, first)
+	}
+	return 0, false
+}
+
+// backward matches the elements that stand before the anchor, from item i back, and gives the first item.
+func (r *reading) backward(es []element, i int, at *int) (int, bool) {
+	if len(es) == 0 {
+		return i + 1, true
+	}
+	e := es[len(es)-1]
+	if e.what == '*' {
+		for k := 0; k <= skips; k++ {
+			if start, ok := r.backward(es[:len(es)-1], i-k, at); ok {
+				return start, true
+			}
+			if i-k < 0 || r.items[i-k].kind != aWord {
+				break
+			}
+		}
+		return 0, false
+	}
+	for k, j := 0, i; j >= 0; k++ {
+		if n := r.fitsBack(e, j); n > 0 {
+			old := *at
+			if e.what != 'w' {
+				*at = j
+			}
+			if start, ok := r.backward(es[:len(es)-1], j-n, at); ok {
+				return start, true
+			}
+			*at = old
+		}
+		if k >= skips || !r.items[j].filler {
+			break
+		}
+		j--
+	}
+	if e.optional {
+		return r.backward(es[:len(es)-1], i, at)
+	}
+	return 0, false
+}
+
+// fits gives how many items from i on the element takes; 0 when it does not fit.
+func (r *reading) fits(e element, i int) int {
+	if i < 0 || i >= len(r.items) {
+		return 0
+	}
+	it := &r.items[i]
+	switch e.what {
+	case '#':
+		return one(it.kind == aQuantity)
+	case '@':
+		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && it.clock.hour > 0)
+	case '?':
+		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && (it.clock.hour > 0 || couldBeClock(it)))
+	case 'x':
+		return one(it.kind == aSize)
+	}
+	for _, alt := range e.alts {
+		if r.run(alt, i) {
+			return len(alt)
+		}
+	}
+	return 0
+}
+
+// fitsBack gives how many items that end with item i the element takes.
+func (r *reading) fitsBack(e element, i int) int {
+	if e.what != 'w' {
+		return r.fits(e, i)
+	}
+	for _, alt := range e.alts {
+		if i-len(alt)+1 >= 0 && r.run(alt, i-len(alt)+1) {
+			return len(alt)
+		}
+	}
+	return 0
+}
+
+func (r *reading) run(stems []string, i int) bool {
+	for k, s := range stems {
+		if i+k >= len(r.items) {
+			return false
+		}
+		it := &r.items[i+k]
+		if it.kind == aWord && (it.stem == s || s[0] == '=' && it.text == s[1:]) {
+			continue
+		}
+		if it.kind != aQuantity || len(it.units) > 0 && !it.glue || !it.num.single() || plainNumber(it.num.low) != s {
+			return false
+		}
+	}
+	return true
+}
+
+func one(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
+}
+
+// couldBeClock says whether a bare number may be an hour.
+func couldBeClock(it *item) bool {
+	n := it.num
+	return len(it.units) == 0 && n.single() && !n.part && n.low >= 1 && n.low <= 12
+}

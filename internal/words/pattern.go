@@ -1,0 +1,176 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+)
+
+// A pattern is a way of saying something, as words.yaml writes it: words in any of their forms, with
+//
+//	#         the number that is meant        @        a time or a day (@? also a bare number of hours)
+//	<size>    a size such as 24x24            *        up to four other words
+//	LABEL     the number of a truck or a bay
+//	a|b       either word                     [a]      a word that may be missing
+//	<name>    any phrase of a class           NOT …    only when it is denied
+//	~…        the same when it is denied      …^9      with this weight
+//	=word     the word in this form only
+//
+// Small words (articles, "is", "about") may stand between any two elements and are left out of the pattern.
+type pattern struct {
+	text     string
+	elements []element
+	anchor   int // the first element that is a word and must be there
+	literals int
+	weight   float64 // 0 where none was written
+	negated  bool
+	blind    bool // to negation
+}
+
+type element struct {
+	what     byte       // 'w' word, or '#', '@', '?' for @?, 'x' size, '*'
+	alts     [][]string // stems
+	optional bool
+}
+
+// sizeKey is where the index keeps the patterns that are looked for from a size.
+const sizeKey = "<size>"
+
+// parsePattern reads one pattern of words.yaml.
+func (v *vocabulary) parsePattern(text string) (*pattern, error) {
+	p := &pattern{text: text, anchor: -1}
+	body := strings.TrimSpace(text)
+	if at := strings.LastIndexByte(body, '^'); at >= 0 {
+		if _, err := fmt.Sscanf(body[at+1:], "%g", &p.weight); err != nil {
+			return nil, fmt.Errorf("%q: a weight is a number after ^", text)
+		}
+		body = body[:at]
+	}
+	if rest, ok := strings.CutPrefix(body, "~"); ok {
+		p.blind, body = true, rest
+	}
+	if rest, ok := strings.CutPrefix(body, "NOT "); ok {
+		p.negated, body = true, rest
+	}
+	for field := range strings.FieldsSeq(body) {
+		es, err := v.parseElement(field)
+		if err != nil {
+			return nil, fmt.Errorf("%q: %w", text, err)
+		}
+		p.elements = append(p.elements, es...)
+	}
+	for i, e := range p.elements {
+		if e.what == 'w' && !e.optional {
+			if p.anchor < 0 {
+				p.anchor = i
+			}
+			p.literals++
+		}
+	}
+	for i, e := range p.elements {
+		if p.anchor < 0 && e.what == 'x' {
+			p.anchor = i // a size is rare enough to look for
+		}
+	}
+	if p.anchor < 0 {
+		return nil, fmt.Errorf("%q has no word that must be there", text)
+	}
+	return p, nil
+}
+
+func (v *vocabulary) parseElement(field string) ([]element, error) {
+	switch field {
+	case "#", "@", "*":
+		return []element{{what: field[0]}}, nil
+	case "@?":
+		return []element{{what: '?'}}, nil
+	case "LABEL":
+		return []element{{what: 'w', alts: [][]string{{labelStem}}}}, nil
+	case "<size>":
+		return []element{{what: 'x', alts: [][]string{{sizeKey}}}}, nil
+	}
+	e := element{what: 'w'}
+	if word, ok := strings.CutPrefix(field, "="); ok && !strings.Contains(field, "|") {
+		e.alts = [][]string{{"=" + word}}
+		return []element{e}, nil
+	}
+	if strings.HasPrefix(field, "[") && strings.HasSuffix(field, "]") {
+		e.optional = true
+		field = field[1 : len(field)-1]
+	}
+	if !strings.Contains(field, "|") && !strings.Contains(field, "<") {
+		words := v.stems(field)
+		if e.optional || len(words) == 1 {
+			e.alts = [][]string{words}
+			return []element{e}, nil
+		}
+		var es []element
+		for _, w := range words {
+			es = append(es, element{what: 'w', alts: [][]string{{w}}})
+		}
+		return es, nil
+	}
+	for alt := range strings.SplitSeq(field, "|") {
+		if name, ok := strings.CutPrefix(alt, "<"); ok {
+			class, ok := v.classes[strings.TrimSuffix(name, ">")]
+			if !ok {
+				return nil, fmt.Errorf("no class is called %s", alt)
+			}
+			e.alts = append(e.alts, class...)
+			continue
+		}
+		if strings.HasPrefix(alt, "=") {
+			e.alts = append(e.alts, []string{alt})
+			continue
+		}
+		e.alts = append(e.alts, v.stems(alt))
+	}
+	return []element{e}, nil
+}
+
+// stems gives the stems of the words in a text, taken apart as a description is.
+func (v *vocabulary) stems(text string) []string {
+	r := &reading{Reader: &Reader{v: v}, text: text, ts: scan(text)}
+	var out []string
+	for i := 0; i < len(r.ts); {
+		t := r.ts[i]
+		if n := len(r.items); t.letters {
+			if j := r.joinedWord(i); j > i {
+				if len(r.items) > n {
+					out = append(out, r.items[n].stem)
+				}
+				i = j
+				continue
+			}
+		}
+		switch {
+		case t.letters:
+			s := v.stem(t.text)
+			if neg, ok := v.contraction(t.text); ok {
+				s = neg
+			}
+			out = append(out, s)
+		case t.digits && text1(r.ts, i+1) == "day":
+			out = append(out, testAge(digits(t.text)))
+			i++
+		case t.digits:
+			out = append(out, t.text)
+		case t.text == "%":
+			out = append(out, "percent")
+		}
+		i++
+	}
+	return out
+}
+
+func text1(ts []token, i int) string {
+	if i < len(ts) && ts[i].glued {
+		return ts[i].text
+	}
+	return ""
+}
+
+func digits(s string) float64 {
+	var f float64
+	_, _ = fmt.Sscanf(s, "%g", &f)
+	return f
+}

@@ -1,0 +1,203 @@
+package words
+
+import (
+	"fmt"
+	"io/fs"
+	"strings"
+
+	"go.yaml.in/yaml/v3"
+
+	"hearsay/internal/document"
+)
+
+// vocabulary is what corpus/words.yaml says about language, made ready for use.
+type vocabulary struct {
+	numbers       map[string]float64
+	fractions     map[string]fraction
+	units         map[string][]string
+	unitWords     int // of the longest unit
+	prefixes      map[string][]string
+	months        map[string]int
+	forms         map[string]string
+	fillers       map[string]bool
+	turns         map[string]bool
+	whole         map[string]bool
+	countable     map[string]bool
+	labels        map[string]bool
+	testWords     map[string]bool
+	lumber        map[string]bool
+	abbreviations map[string]bool
+	joined        map[string]string
+	negators      map[string][][]string // by first word
+	notNegators   map[string][][]string
+	unsure        map[string][][]string
+	classes       map[string][][]string
+}
+
+type fraction struct {
+	value   float64
+	ordinal bool // also an ordinal ("third"), so it needs a count before it
+}
+
+// vocabularyYAML is corpus/words.yaml. Keys that belong to other readers of the file are left alone.
+type vocabularyYAML struct {
+	Numbers       map[string]float64           `yaml:"numbers"`
+	Fractions     map[string]float64           `yaml:"fractions"`
+	Ordinals      map[string]float64           `yaml:"ordinal_fractions"`
+	Units         []unitYAML                   `yaml:"units"`
+	Prefixes      map[string]string            `yaml:"prefixes"`
+	Months        map[string]int               `yaml:"months"`
+	Forms         map[string][]string          `yaml:"forms"`
+	Apart         []string                     `yaml:"apart"`
+	Fillers       []string                     `yaml:"fillers"`
+	Turns         []string                     `yaml:"turns"`
+	Whole         []string                     `yaml:"whole"`
+	Countable     []string                     `yaml:"countable"`
+	Labels        []string                     `yaml:"labels"`
+	TestWords     []string                     `yaml:"test_words"`
+	Lumber        []string                     `yaml:"lumber"`
+	Abbreviations []string                     `yaml:"abbreviations"`
+	Joined        map[string]string            `yaml:"joined"`
+	Negators      []string                     `yaml:"negators"`
+	NotNegators   []string                     `yaml:"not_negators"`
+	Unsure        []string                     `yaml:"unsure"`
+	Classes       map[string][]string          `yaml:"classes"`
+	Ignore        []string                     `yaml:"ignore"`
+	Roles         document.Ordered[roleYAML]   `yaml:"roles"`
+	Events        document.Ordered[[]string]   `yaml:"events"`
+	Spans         []spanYAML                   `yaml:"spans"`
+	Shares        map[string][]string          `yaml:"shares"`
+	Topics        map[string]topicYAML         `yaml:"topics"`
+	Facts         document.Ordered[sayingYAML] `yaml:"facts"`
+}
+
+type unitYAML struct {
+	Say []string `yaml:"say"`
+	Is  []string `yaml:"is"`
+}
+
+type roleYAML struct {
+	Before []string `yaml:"before"` // said before the number
+	After  []string `yaml:"after"`  // said after it
+	Silent float64  `yaml:"silent"` // points of its facts where no role is said
+}
+
+// spanYAML is a fact that is the time from one event to another.
+type spanYAML struct {
+	Fact string `yaml:"fact"`
+	From string `yaml:"from"`
+	To   string `yaml:"to"`
+}
+
+type topicYAML struct {
+	Near []string `yaml:"near"`
+	Said []string `yaml:"said"`
+}
+
+// sayingYAML is how people state one fact.
+type sayingYAML struct {
+	Topic string                     `yaml:"topic"` // facts of one topic share its phrases
+	Role  string                     `yaml:"role"`
+	Bare  string                     `yaml:"bare"`  // unit of a number said without one
+	Alone float64                    `yaml:"alone"` // how well its unit alone points to it
+	Units map[string]float64         `yaml:"units"` // the same for one unit
+	Takes string                     `yaml:"takes"` // of a range: low, high or middle (the default)
+	Near  []string                   `yaml:"near"`
+	Said  []string                   `yaml:"said"`
+	Never []string                   `yaml:"never"`
+	Is    document.Ordered[[]string] `yaml:"is"` // a value and the phrases that state it
+}
+
+func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
+	text, err := fs.ReadFile(fsys, "words.yaml")
+	if err != nil {
+		return nil, nil, fmt.Errorf("the words people use are missing: %w", err)
+	}
+	var y vocabularyYAML
+	if err := yaml.Unmarshal(text, &y); err != nil {
+		return nil, nil, fmt.Errorf("words.yaml: %w", err)
+	}
+	v := &vocabulary{numbers: y.Numbers, months: y.Months, joined: y.Joined,
+		fillers: set(y.Fillers), turns: set(y.Turns), whole: set(y.Whole), countable: set(y.Countable), labels: set(y.Labels),
+		testWords: set(y.TestWords), lumber: set(y.Lumber), abbreviations: set(y.Abbreviations)}
+	v.fractions = map[string]fraction{}
+	for w, f := range y.Fractions {
+		v.fractions[w] = fraction{f, false}
+	}
+	for w, f := range y.Ordinals {
+		v.fractions[w] = fraction{f, true}
+	}
+	v.loadForms(&y)
+	v.loadUnits(&y)
+	v.negators, v.notNegators, v.unsure = phrases(y.Negators), phrases(y.NotNegators), phrases(y.Unsure)
+	v.classes = map[string][][]string{}
+	for name, list := range y.Classes {
+		for _, phrase := range list {
+			v.classes[name] = append(v.classes[name], v.stems(phrase))
+		}
+	}
+	return v, &y, nil
+}
+
+func (v *vocabulary) loadForms(y *vocabularyYAML) {
+	v.forms = map[string]string{}
+	for _, w := range y.Apart {
+		v.forms[w] = w
+		v.forms[w+"s"] = w
+	}
+	for base, forms := range y.Forms {
+		for _, f := range forms {
+			v.forms[f] = cut(base)
+			if s, ok := v.forms[base]; ok {
+				v.forms[f] = s
+			}
+		}
+	}
+}
+
+func (v *vocabulary) loadUnits(y *vocabularyYAML) {
+	v.units, v.prefixes = map[string][]string{}, map[string][]string{}
+	for _, u := range y.Units {
+		for _, say := range u.Say {
+			var words []string
+			for _, t := range scan(say) {
+				words = append(words, t.text)
+			}
+			v.units[strings.Join(words, " ")] = u.Is
+			v.unitWords = max(v.unitWords, len(words)+2)
+		}
+	}
+	for sign, unit := range y.Prefixes {
+		v.prefixes[sign] = []string{unit}
+	}
+}
+
+// contraction turns "isn't", "dont" and "cannot" into a "not".
+func (v *vocabulary) contraction(word string) (string, bool) {
+	if strings.HasSuffix(word, "n't") || word == "cannot" || word == "not" {
+		return "not", true
+	}
+	switch word {
+	case "dont", "doesnt", "didnt", "isnt", "arent", "wasnt", "werent", "wont", "cant", "hasnt", "havent", "aint", "wouldnt", "couldnt", "hadnt":
+		return "not", true
+	}
+	return "", false
+}
+
+func set(list []string) map[string]bool {
+	m := make(map[string]bool, len(list))
+	for _, w := range list {
+		m[w] = true
+	}
+	return m
+}
+
+// phrases sorts phrases by their first word.
+func phrases(list []string) map[string][][]string {
+	m := map[string][][]string{}
+	for _, p := range list {
+		words := strings.Fields(p)
+		m[words[0]] = append(m[words[0]], words)
+	}
+	return m
+}
