@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"maps"
 	"math/rand/v2"
+	"os"
 	"regexp"
 	"slices"
 	"strconv"
@@ -132,13 +133,20 @@ func TestEveryFactAskedForMatters(t *testing.T) {
 	random := rand.New(rand.NewPCG(7, 11))
 	jobs := rapid.Custom(func(t *rapid.T) *job.Job { return randomJob(t, b) })
 	tried := map[string]bool{}
-	for seed := range 40 {
+	share, seeds := 12, 12 // one in twelve of the questions met, so that it stays short; all of them where asked for
+	if os.Getenv("HEARSAY_THOROUGH") != "" {
+		share, seeds = 1, 40
+	}
+	for seed := range seeds {
 		j := jobs.Example(seed)
 		review, err := b.Judge(context.Background(), j)
 		require.NoError(t, err)
 		for _, one := range review.Judgements {
 			for _, fact := range one.Asks {
 				key := one.Practice.ID + " " + fact
+				if random.IntN(share) > 0 {
+					continue
+				}
 				if !tried[key] && !canMatter(t, b, j, one, fact, random) {
 					t.Errorf("%s asks for %s, which changes nothing: %.600s", one.Practice.ID, fact, fmt.Sprint(opens(one)))
 				}
