@@ -2,7 +2,7 @@
 // there, the focus, the caret and the opened parts, stays. Without this script the same forms load the same pages.
 "use strict";
 (() => {
-  let sending = false, waiting = null;
+  let sending = false, waiting = [];
   document.documentElement.classList.add("scripted");
 
   addEventListener("input", (event) => {
@@ -24,9 +24,13 @@
     if (copy && navigator.clipboard) navigator.clipboard.writeText(document.getElementById(copy.dataset.copy).textContent);
   });
 
-  // send sends a form, one after the other: what is typed while an answer is under way is sent when it has come.
+  // send sends a form, one after the other: what is typed or pressed while an answer is under way is sent when it has
+  // come, what is typed into one form once, as it stands then.
   async function send(form, button) {
-    if (sending) { waiting = [form, button]; return; }
+    if (sending) {
+      if (button || !typing(form)) waiting.push([form, button]);
+      return;
+    }
     sending = true;
     const data = new FormData(form, button || undefined);
     let address = button?.getAttribute("formaction") || form.action, options = {};
@@ -50,8 +54,11 @@
       document.getElementById("offline")?.removeAttribute("hidden");
     }
     sending = false;
-    if (waiting) { const next = waiting; waiting = null; if (next[0].isConnected) send(...next); }
+    while (waiting.length && !sending) { const next = waiting.shift(); if (next[0].isConnected) send(...next); }
   }
+
+  // typing says whether what was typed into a form waits to be sent.
+  const typing = (form) => waiting.some(([other, button]) => other === form && !button);
 
   // put takes the parts of a new page over into this one; then, the place to go on at, gets the focus if it was lost.
   function put(page, then) {
@@ -98,7 +105,7 @@
     for (const { name } of [...old.attributes]) {
       if (!fresh.hasAttribute(name) && !(old.nodeName === "DETAILS" && name === "open")) old.removeAttribute(name);
     }
-    if (old === document.activeElement) return; // somebody is typing there
+    if (old === document.activeElement || old.form && typing(old.form)) return; // somebody is typing there
     if (old.nodeName === "INPUT" && old.type !== "hidden" && old.value !== fresh.value) old.value = fresh.value;
     if (old.nodeName === "TEXTAREA" && old.value !== fresh.value) old.value = fresh.value;
     if (old.nodeName === "SELECT") queueMicrotask(() => { if (old.querySelector("option[selected]")) old.value = old.querySelector("option[selected]").value; });

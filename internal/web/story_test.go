@@ -1,0 +1,264 @@
+package web
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// TestDispatcher takes an order by phone, from the first words to the printed sheet.
+func TestDispatcher(t *testing.T) {
+	b := open(t, newSite(t, hear(volume9, strength, gallons)), desktop)
+	b.visit("/")
+	b.say("shop floor, nine yards of 4000 psi, he wants 14 gallons in it")
+	b.says("water added at the site 14 gal")
+	assert.Contains(t, b.address(), "/jobs/", "the job is kept as it is typed")
+	assert.Equal(t, "said", b.focused(), "the caret stays where one types")
+	b.say(" and it is for Saturday")
+	assert.True(t, strings.HasSuffix(script[string](b, "document.getElementById('said').value"), "and it is for Saturday"))
+	job := b.address()
+
+	b.press("Add something else")
+	b.run(chromedp.SetValue(chromedp.CSS("#add-fact"), "order.ratio_limit"), chromedp.SendKeys(chromedp.CSS("#add-value"), "0.50"+kb.Enter))
+	b.says("largest w/cm the order allows 0.5")
+	for _, fact := range [][2]string{{"mix.cementitious", "5.5 bags/yd3"}, {"mix.water", "255 lb/yd3"}} {
+		b.run(chromedp.SetValue(chromedp.CSS("#add-fact"), fact[0]), chromedp.SetValue(chromedp.CSS("#add-value"), fact[1]))
+		script[any](b, "document.querySelector('#add button').click()")
+		b.until("document.getElementById('" + elementID("chip", fact[0]) + "')")
+	}
+	b.says("The load would go over its water-cement ratio")
+	b.picture("wrong")
+	b.press("Put the right number in")
+	b.says("water added at the site 0 gal")
+	b.until("!document.getElementById('f-water-over-limit')")
+
+	question := script[string](b, "document.getElementById('question-title').innerText")
+	script[any](b, "document.querySelector('#question .answers button').click()")
+	b.until(`document.getElementById('question-title').innerText !== ` + quote(question))
+	b.press("Order sheet")
+	b.says("The order, as it should be placed")
+	b.says("4,000 psi")
+	b.picture("order")
+	b.printed("order")
+	b.visit(job)
+	b.says("0 gal")
+}
+
+// TestForeman checks a claim on a phone.
+func TestForeman(t *testing.T) {
+	b := open(t, newSite(t), phone)
+	b.visit("/")
+	b.fits()
+	b.picture("empty")
+	b.say(folklore)
+	b.says("That is not so.")
+	b.says("Say it to the customer")
+	b.fits()
+	b.picture("claim")
+	b.press("The load would go over its water-cement ratio")
+	b.says("What it looks at")
+	b.fits()
+}
+
+// TestTrainer reads a belief on a projector.
+func TestTrainer(t *testing.T) {
+	b := open(t, newSite(t), projector)
+	b.visit("/library")
+	b.run(chromedp.SendKeys(chromedp.CSS("#find"), "evaporates and leaves"))
+	b.says("The extra water evaporates and leaves no trace")
+	b.press("The extra water evaporates and leaves no trace")
+	b.says("Myth.")
+	assert.GreaterOrEqual(t, script[float64](b, "parseFloat(getComputedStyle(document.querySelector('.fact')).fontSize)"), 25.0, "to be read from the back row")
+	b.picture("belief")
+}
+
+// TestPhone goes through every side of a job on a small phone: nothing stands out, everything is large enough to touch.
+func TestPhone(t *testing.T) {
+	s := newSite(t)
+	job := s.keep(shopFloor)
+	b := open(t, s, phone)
+	for _, side := range []string{"", "/order", "/checklist", "/corrected", "/states?with=1"} {
+		b.visit(job + side)
+		b.fits()
+		small := script[string](b, `[...document.querySelectorAll('button, select, input:not([type=hidden]), nav a')].filter(x => x.checkVisibility()).filter(x => { const r = x.getBoundingClientRect(); return r.height < 24 || r.width < 24 }).map(x => x.outerHTML.slice(0, 100)).join('\n')`)
+		assert.Empty(t, small, "too small to touch: %s", side)
+		b.picture("side" + strings.ReplaceAll(elementID(side), "?", "-"))
+	}
+	b.visit("/library?kind=fact")
+	b.fits()
+	b.visit("/jobs")
+	b.fits()
+}
+
+// TestWithoutScripts does the same by forms alone.
+func TestWithoutScripts(t *testing.T) {
+	b := open(t, newSite(t, hear(volume9, strength, gallons)), desktop, chromedp.Func(noScripts))
+	click := func(selector string) {
+		b.Helper()
+		_, err := chromedp.RunResponse(b.Context, chromedp.Click(chromedp.CSS(selector)))
+		require.NoError(b, err)
+	}
+	see := func(selector string) string {
+		b.Helper()
+		text, err := chromedp.Run(b.Context, chromedp.TextContent(chromedp.CSS(selector)))
+		require.NoError(b, err)
+		return text
+	}
+	b.visit("/")
+	b.say("nine yards of 4000 psi, 14 gallons added")
+	click(".box button")
+	assert.Contains(t, see("#chip-water-added summary"), "14 gal")
+	b.run(chromedp.Click(chromedp.CSS("#chip-water-added summary")))
+	b.run(chromedp.SetValue(chromedp.CSS("#set-water-added"), "3"))
+	click("#chip-water-added .row button.main")
+	assert.Contains(t, see("#chip-water-added summary"), "3 gal")
+	click("#question .answers button")
+	click(`.tabs a[href$="/checklist"]`)
+	b.run(chromedp.Click(chromedp.CSS(`.check input[type=checkbox]`)))
+	click(`.check button.plain`)
+	assert.Contains(t, see("#done"), "1 of ")
+}
+
+// TestKeyboard does it with the keyboard alone, from the first Tab on.
+func TestKeyboard(t *testing.T) {
+	b := open(t, newSite(t, hear(volume9, strength, gallons)), desktop)
+	b.visit("/")
+	assert.Equal(t, "said", b.focused(), "the box has the focus when the page opens")
+	b.key("n", "i", "n", "e")
+	b.says("What was understood")
+	assert.Equal(t, "said", b.focused())
+	b.tabTo("water added at the site 14 gal")
+	b.key(kb.Enter)
+	b.until("document.querySelector('#chip-water-added details').open")
+	b.key(kb.Tab, kb.End, backspace, backspace, "6", kb.Enter)
+	b.says("water added at the site 6 gal")
+	b.until("!document.querySelector('#chip-water-added details').open")
+	b.until("document.activeElement.matches('#chip-water-added summary')")
+
+	question := script[string](b, "document.getElementById('question-title').innerText")
+	b.tabTo("Nobody knows")
+	b.key(kb.Enter)
+	b.until(`document.getElementById('question-title').innerText !== ` + quote(question))
+	b.until("document.activeElement.closest('#question')") // the next question can be answered at once
+}
+
+// TestTheFirstTabLeadsPastTheHead is what somebody with a screen reader does first on every page.
+func TestTheFirstTabLeadsPastTheHead(t *testing.T) {
+	b := open(t, newSite(t), desktop)
+	b.visit("/library")
+	b.key(kb.Tab)
+	assert.Equal(t, "Skip to the page", b.focused())
+	b.key(kb.Enter)
+	assert.Equal(t, "main", b.focused())
+	assert.Equal(t, "polite", func() string { b.visit("/"); return script[string](b, "document.getElementById('verdict').ariaLive") }())
+}
+
+// TestTwoPeople edit two jobs at once.
+func TestTwoPeople(t *testing.T) {
+	s := newSite(t)
+	jobs := []string{s.keep(shopFloor), s.keep("order: {slump: 5 in}\n")}
+	tabs := []*tab{open(t, s, desktop), open(t, s, phone)}
+	for i, b := range tabs {
+		b.visit(jobs[i])
+	}
+	for _, word := range []string{"one", "two", "three"} {
+		for _, b := range tabs {
+			b.say(word + " ")
+		}
+	}
+	tabs[0].press("Put the right number in")
+	tabs[0].says("water added at the site 0 gal")
+	for i, b := range tabs {
+		b.until(`document.getElementById('said').value === "one two three "`)
+		b.until(`document.querySelector('[name=saw]').value === ` + quote(mark("one two three ")))
+		j, err := s.Store.Job(t.Context(), strings.TrimPrefix(jobs[i], "/jobs/"))
+		require.NoError(t, err)
+		assert.Equal(t, "one two three ", j.Said)
+	}
+	assert.NotContains(t, s.get(jobs[1]).text, "water added at the site</span> <b>", "what one does is not in the other's job")
+}
+
+// TestChecklist ticks and reads on a phone; what was ticked is there when the page is opened anew.
+func TestChecklist(t *testing.T) {
+	s := newSite(t)
+	job := s.keep(shopFloor)
+	b := open(t, s, phone)
+	b.visit(job + "/checklist")
+	b.run(chromedp.Click(chromedp.CSS("#tick-water-over-limit")), chromedp.SendKeys(chromedp.CSS(`#check-water-over-limit [name=reading]`), "0.49"))
+	b.says("1 of ")
+	b.until(`document.querySelector('#check-water-over-limit [name=reading]').getAttribute('value') === "0.49"`)
+	b.visit(job + "/checklist")
+	assert.True(t, script[bool](b, "document.getElementById('tick-water-over-limit').checked"))
+	assert.Equal(t, "0.49", script[string](b, `document.querySelector('#check-water-over-limit [name=reading]').value`))
+	b.printed("checklist")
+}
+
+// TestAccessible lets axe look at every kind of page, against WCAG 2.2 A and AA and its own best practice.
+func TestAccessible(t *testing.T) {
+	path := os.Getenv("AXE")
+	if path == "" {
+		wanting(t, "axe-core is not here: install it and name its axe.min.js in AXE")
+	}
+	axe, err := os.ReadFile(path)
+	require.NoError(t, err)
+	s := newSite(t)
+	job := s.keep(shopFloor)
+	s.post(job+"/keep", "name", "as ordered")
+	b := open(t, s, desktop)
+	for _, path := range []string{"/", "/?said=" + "the+extra+water+evaporates+and+leaves+no+trace", "/?said=xylophones", job, job + "/order", job + "/checklist", job + "/corrected", job + "/states?with=1",
+		"/jobs", "/library", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon",
+		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page"} {
+		b.visit(path)
+		script[any](b, "document.querySelectorAll('details').forEach(x => { x.removeAttribute('name'); x.open = true })")
+		script[any](b, string(axe)+";0")
+		found := script[[]string](b, `axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then(r => r.violations.flatMap(v => v.nodes.slice(0, 3).map(n => v.id + ": " + n.html.slice(0, 160) + " " + n.failureSummary)))`)
+		assert.Empty(t, found, path)
+	}
+}
+
+// tabTo presses Tab until the focus is on what bears a text.
+func (b *tab) tabTo(label string) {
+	b.Helper()
+	for range 80 {
+		b.key(kb.Tab)
+		if script[bool](b, `document.activeElement.innerText?.replace(/\s+/g, ' ').trim().startsWith(`+quote(label)+`) ?? false`) {
+			return
+		}
+	}
+	require.Fail(b, "the Tab key does not lead to "+label)
+}
+
+// printed prints the page on letter and A4, and keeps it where SCREENSHOTS says.
+func (b *tab) printed(name string) {
+	b.Helper()
+	for paper, size := range map[string]chromedp.PaperSize{"letter": {Width: 8.5, Height: 11}, "a4": {Width: 8.27, Height: 11.69}} {
+		sheet, err := chromedp.Run(b.Context, chromedp.PrintToPDF(chromedp.PDFPaper(size)))
+		require.NoError(b, err)
+		pages := bytes.Count(sheet, []byte("/Type /Page\n"))
+		assert.True(b, pages == 1 || pages == 2, "a sheet has one or two pages, not %d", pages)
+		if folder := os.Getenv("SCREENSHOTS"); folder != "" {
+			require.NoError(b, os.WriteFile(filepath.Join(folder, b.Name()+"-"+name+"-"+paper+".pdf"), sheet, 0o644))
+		}
+	}
+}
+
+func quote(text string) string {
+	quoted, _ := json.Marshal(text)
+	return string(quoted)
+}
+
+func noScripts(ctx context.Context, t *chromedp.Target) error {
+	_, err := cdp.Call(ctx, t, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+	return err
+}
