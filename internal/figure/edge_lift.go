@@ -8,7 +8,6 @@ import (
 
 // edgeLiftFigures are those of how far the edges of drying panels rise, and what each measure against it changes.
 func edgeLiftFigures() []Figure {
-	strength := Bound{Fact: "order.strength", Lowest: 2500.0, Highest: 6000.0}
 	cites := []limit.Cite{
 		{Source: "trade", Where: "mechanics of a slab that bends under its own weight", Basis: limit.Practice},
 		{Source: "suprenant-curl", Where: "part II, mean curl of pavements: to compare with", Basis: limit.Published},
@@ -17,12 +16,12 @@ func edgeLiftFigures() []Figure {
 	lift := func(name, title, how string, change func(l *lookup, s *curled)) Figure {
 		return Figure{Name: name, Title: title, Unit: "in", Method: method + how, Cites: cites, Ways: []Way{{
 			Needs:    []string{"figure.joint_span"},
-			Sharpens: []Bound{strength, {Fact: "member.thickness", Lowest: thickestSlab, Highest: thinnestSlab}},
+			Sharpens: []Bound{{Fact: "member.thickness", Lowest: thickestSlab, Highest: thinnestSlab}},
 			Compute: func(c *Calc) (Value, error) {
 				l := lookup{c: c}
 				s := curledSlab(&l, c)
 				change(&l, &s)
-				c.Assume("concrete that shrinks %s, as ordinary concrete does", Q(s.shrinkage, "millionths"))
+				c.Assume("concrete of {4000 psi} that shrinks %s, as ordinary concrete does", Q(s.shrinkage, "millionths"))
 				c.Assume("corners rise about twice as far as edges")
 				return Exact(s.lift(c)), l.err
 			},
@@ -43,7 +42,7 @@ func edgeLiftFigures() []Figure {
 			Name: "flat_joint_spacing", Title: "joint spacing that keeps the edges down", Unit: "ft",
 			Method: method + "; the longest panel, in half feet, whose edges lift no more than a floor stands",
 			Cites:  cites,
-			Ways: []Way{{Needs: []string{"member.thickness"}, Sharpens: []Bound{{Fact: "order.strength", Lowest: 6000.0, Highest: 2500.0}}, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) {
 				l := lookup{c: c}
 				most := l.number("joints.most_lift")
 				s := slabThatCurls(&l, c)
@@ -77,7 +76,7 @@ func curledSlab(l *lookup, c *Calc) curled {
 func slabThatCurls(l *lookup, c *Calc) curled {
 	return curled{
 		thickness: c.Num("member.thickness"),
-		modulus:   l.number("joints.elasticity") * math.Sqrt(c.Num("order.strength")),
+		modulus:   l.number("joints.elasticity") * math.Sqrt(l.number("joints.usual_strength")),
 		weight:    l.number("steel.slab_weight") / 144,
 		shrinkage: l.number("joints.shrinkage"),
 		share:     l.number("joints.gradient_share") / 100,

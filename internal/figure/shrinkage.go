@@ -8,7 +8,7 @@ import (
 
 // shrinkageFigures are those of drying shrinkage: how much in the end by two published models, and how much at an age.
 func shrinkageFigures() []Figure {
-	humidity := Bound{Fact: "floor.room_humidity", Lowest: 90.0, Highest: 40.0}
+	humidity := Bound{Fact: "floor.room_humidity", Lowest: 70.0, Highest: 40.0} // of heated and cooled rooms
 	return []Figure{
 		{
 			Name: "shrinkage_aci209", Title: "ultimate drying shrinkage by ACI 209", Unit: "millionths",
@@ -33,8 +33,7 @@ func shrinkageFigures() []Figure {
 			Method: "notional drying shrinkage by strength and cement times the factor for humidity; the mean strength is taken {1160 psi} above the ordered one",
 			Cites:  []limit.Cite{{Source: "ceb-mc90", Where: "drying part, as in ACI 209.2R-08, A.3", Basis: limit.Memory}, aci209("209.2R-08, appendix C (worked example)")},
 			Ways: []Way{{
-				Needs:    []string{"order.strength"},
-				Sharpens: []Bound{humidity, {Fact: "mix.cement_type", Lowest: "IV", Highest: "III"}},
+				Sharpens: []Bound{humidity, {Fact: "order.strength", Lowest: 6000.0, Highest: 2500.0}, {Fact: "mix.cement_type", Lowest: "IV", Highest: "III"}},
 				Compute:  shrinkageMC90,
 			}},
 		},

@@ -26,7 +26,7 @@ func steelNeededFigures() []Figure {
 			Method: "F L w / (2 fs): half the slab between joints is dragged over the ground; F is the resistance of the base, fs two thirds of the yield strength",
 			Cites:  []limit.Cite{{Source: "crsi", Where: "examples of slabs on ground", Basis: limit.Published}, {Source: "wri", Where: "TF 705-R-03: for ordinary joint spacing only", Basis: limit.Published}},
 			Ways: []Way{{
-				Needs:    []string{"joints.spacing", "member.thickness", "figure.steel_yield"},
+				Needs:    []string{"figure.joint_span", "member.thickness", "figure.steel_yield"},
 				Sharpens: []Bound{friction},
 				Compute:  dragSteel,
 			}},
@@ -49,12 +49,9 @@ func steelNeededFigures() []Figure {
 			Name: "steel_needed", Title: "steel area that its purpose asks for", Unit: "in2/ft",
 			Method: "by subgrade drag, by the code minimum or by crack control, as the purpose is",
 			Ways: []Way{{
-				Needs: []string{"steel.purpose", "member.thickness", "figure.steel_yield"},
-				Sharpens: []Bound{
-					{Fact: "joints.spacing", Lowest: 0.5, Highest: longestDrag},
-					friction, code,
-				},
-				Compute: steelNeeded,
+				Needs:    []string{"steel.purpose", "member.thickness", "figure.steel_yield", "figure.joint_span"},
+				Sharpens: []Bound{friction, code},
+				Compute:  steelNeeded,
 			}},
 		},
 		{
@@ -99,16 +96,13 @@ func dragSteel(c *Calc) (Value, error) {
 	f := l.spread("steel.friction", c.Text("ground.base_friction"))
 	weight := l.number("steel.slab_weight") * c.Num("member.thickness")
 	stress := l.number("steel.working_stress") * c.Figure("steel_yield").Best
-	length := c.Num("joints.spacing")
+	length := c.Figure("joint_span").Best
 	area := func(f float64) float64 { return f * length * weight / (2 * stress) }
 	c.Step("F %.3g × L %s × w %s / (2 × fs %s) = %s", f.Best, Q(length, "ft"), Q(weight, "psf"), Q(stress, "psi"), Q(area(f.Best), "in2/ft"))
 	return Between(area(f.Low), area(f.Best), area(f.High)), l.err
 }
 
 const grade60 = 60000 // psi
-
-// longestDrag is the joint spacing in feet beyond which nobody slides a slab over the ground, taken where it is not stated.
-const longestDrag = 100.0
 
 func minimumSteel(c *Calc) (Value, error) {
 	l, edition, yield := lookup{c: c}, c.Text("job.concrete_code"), c.Figure("steel_yield").Best

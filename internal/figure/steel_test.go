@@ -9,7 +9,7 @@ import (
 
 // slabOfTheExamples is the slab of the examples of the Concrete Reinforcing Steel Institute: 8 in, joints at 24 ft.
 func slabOfTheExamples() facts {
-	return facts{"member.thickness": 8.0, "joints.spacing": 24.0, "ground.base_friction": "granular", "steel.yield": 60000.0, "steel.purpose": "drag"}
+	return facts{"member.thickness": 8.0, "joints.made": true, "joints.spacing": 24.0, "ground.base_friction": "granular", "steel.yield": 60000.0, "steel.purpose": "drag"}
 }
 
 // TestDragSteel against those examples: 0.045 in²/ft of bars, 0.042 of plain wire; twice that at twice the length

@@ -1,6 +1,6 @@
 # METADATA
 # scope: package
-# title: The edges will lift, and nothing is done against it
+# title: The edges of the panels will lift
 # custom:
 #   stage: before
 #   severity: fix
@@ -17,6 +17,13 @@ here if {
 wrong contains "the panels are long enough for their edges to lift, and nothing is done against it" if {
 	here
 	input.joints.curl_measure == "none"
+	input.figure.edge_lift > data.limit.joints.most_lift
+}
+
+wrong contains "it dries from its top only, without curing, in panels long enough for their edges to lift" if {
+	here
+	input.floor.retarder == "direct"
+	input.cure.method in {"none", "sprinkled"}
 	input.figure.edge_lift > data.limit.joints.most_lift
 }
 

@@ -11,9 +11,17 @@ package practice.joints["too-far-apart"]
 
 here if data.trade.slab_on_ground
 
-wrong contains "a stretch without a joint is longer than thickness and concrete allow" if {
+wrong contains "they are farther apart than thickness and concrete allow" if {
 	here
+	input.joints.made == true
 	input.figure.panels_in_stretch > 1
+}
+
+wrong contains "there are none, and the slab is longer than it can be without" if {
+	here
+	input.joints.made == false
+	input.figure.panels_in_stretch > 1
+	data.trade.too_light_for_no_joints
 }
 
 number["largest spacing"] := {"yours": "figure.joint_span", "right": "range.largest_joint_spacing.low"} if input.member.thickness > 0

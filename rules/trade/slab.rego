@@ -8,3 +8,8 @@ jointed_slab if {
 	data.trade.slab_on_ground
 	input.joints.made == true
 }
+
+# Reinforcement that no slab can do without joints on.
+too_light_for_no_joints if input.steel.kind in {"none", "mesh", "microfibres"}
+
+too_light_for_no_joints if input.figure.steel_ratio < data.limit.steel.crack_control_ratio
