@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hearsay/internal/job"
@@ -62,24 +63,42 @@ func NewOrder(c *rulebook.Correction, system quantity.System, spoken func(job.St
 	}
 	o.tell(c, system)
 	o.Message = o.message()
+	o.Customer = append(o.Customer, safetyLine)
 	return o
 }
 
-// told are the topics a customer has a hand in.
-var told = map[string]bool{"cure": true, "cold": true, "hot": true, "water": true, "finish": true, "ground": true, "safety": true, "durability": true}
+// told are the topics a customer has a hand in: wrong or open, they are worth a sentence.
+var told = []string{"cure", "cold", "hot", "ground", "water", "safety"}
 
+// mostTold is how many sentences a customer takes in.
+const mostTold = 6
+
+// tell gathers what to say to the customer, what is wrong first, and what is for an engineer to decide.
 func (o *Order) tell(c *rulebook.Correction, system quantity.System) {
+	var wrong, open []string
 	for _, one := range c.After.Judgements {
 		p := one.Practice
 		switch {
-		case one.Status == rulebook.NotHere || one.Status == rulebook.Right:
-		case p.Engineer && one.Concerns:
+		case p.Engineer && one.Concerns && one.Status != rulebook.Right:
 			o.Engineer = append(o.Engineer, p.Title+": "+Plain(p.Do, system))
-		case told[p.Topic] && (one.Concerns || p.Topic == "safety" && p.Severity == "stop"):
-			o.Customer = append(o.Customer, Plain(p.Do, system))
+		case one.Status == rulebook.Wrong && !p.Act:
+			wrong = append(wrong, Plain(p.Do, system))
+		case one.Status == rulebook.Ask && one.Concerns && slices.Contains(told, p.Topic):
+			open = append(open, Plain(p.Do, system))
+		}
+	}
+	for _, change := range c.Changes {
+		wrong = append(wrong, Plain(change.Practice.Do, system))
+	}
+	for _, text := range append(wrong, open...) {
+		if len(o.Customer) < mostTold && !slices.Contains(o.Customer, text) {
+			o.Customer = append(o.Customer, text)
 		}
 	}
 }
+
+// safetyLine goes with every order.
+const safetyLine = "Wet concrete burns skin and eyes, often without pain at first: gloves, boots, glasses; rinse at once with clean water."
 
 // messageWidth is what one text message holds.
 const messageWidth = 160
@@ -97,10 +116,17 @@ func (o *Order) message() []string {
 		}
 	}
 	lines := []string{short("Order: " + strings.Join(parts, ", ") + ".")}
-	if all := append(append([]string{}, o.First...), o.Customer...); len(all) > 0 {
-		lines = append(lines, short(strings.Join(all[:min(3, len(all))], " ")))
+	var tell []string
+	for _, text := range append(slices.Clone(o.First), o.Customer...) {
+		if len(tell) < 2 {
+			first, _, _ := strings.Cut(text, ". ")
+			tell = append(tell, strings.TrimSuffix(first, ".")+".")
+		}
 	}
-	return append(lines, "Wet concrete burns skin and eyes: gloves, boots, glasses; rinse at once.")
+	if len(tell) > 0 {
+		lines = append(lines, short(strings.Join(tell, " ")))
+	}
+	return append(lines, safetyLine)
 }
 
 // short cuts a line at a word, to the width of a message.
