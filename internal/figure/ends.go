@@ -36,19 +36,8 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 	r.Best = (r.BestLow + r.BestHigh) / 2
 	if r.BestLow == r.BestHigh && s.alike(f, w, ends) { // the unknown facts do not matter to it
 		r.Known, r.Bounded, r.Missing = true, false, nil
-		r.Working = s.sameLines(f, w, ends)
 	}
 	return r
-}
-
-// sameLines gives the lines of working that a way prints at all its ends: those that do not speak of the unknown facts.
-func (s *Sheet) sameLines(f *Figure, w *Way, ends []map[string]any) []string {
-	lines := s.once(f, w, ends[0]).Working
-	for _, end := range ends[1:] {
-		other := s.once(f, w, end).Working
-		lines = slices.DeleteFunc(lines, func(line string) bool { return !slices.Contains(other, line) })
-	}
-	return lines
 }
 
 // alike says whether a way comes out the same at all its ends.
@@ -66,6 +55,15 @@ func (s *Sheet) Lacks(name string) []string {
 // LacksForBest lists those of them that could still change its best value.
 func (s *Sheet) LacksForBest(name string) []string {
 	return s.lacks(name, func(a, b Value) bool { return a.Best == b.Best })
+}
+
+// LacksTo lists those that could still change whether a figure meets a condition, and not only move it on one side of it.
+// Where no fact turns it alone, it is all of Lacks.
+func (s *Sheet) LacksTo(name string, holds func(Value) bool) []string {
+	if turning := s.lacks(name, func(a, b Value) bool { return holds(a) == holds(b) }); len(turning) > 0 {
+		return turning
+	}
+	return s.Lacks(name)
 }
 
 func (s *Sheet) lacks(name string, same func(a, b Value) bool) []string {

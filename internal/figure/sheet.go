@@ -107,7 +107,7 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 
 // sharper says whether a way tells more than another: a value more than a range, a narrow range more than a wide one.
 func sharper(a, b *Result) bool {
-	return b.Bounded && (a.Known || a.High-a.Low < b.High-b.Low)
+	return !b.Known && (a.Known || a.Bounded && (!b.Bounded || a.High-a.Low < b.High-b.Low))
 }
 
 // agree says whether two ways of computing a figure say the same: their best values, to within so much or, where that is 0, to

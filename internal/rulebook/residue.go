@@ -8,6 +8,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"hearsay/internal/figure"
 	"hearsay/internal/job"
 )
 
@@ -236,11 +237,7 @@ func (c *court) hangsOn(x any, support map[string][]*ast.Rule, facts map[string]
 			if result.Problem != "" {
 				o.NoFigure = append(o.NoFigure, fmt.Sprintf("the %s cannot be computed: %s", result.Figure.Title, result.Problem))
 			}
-			lacks := c.sheet.Lacks
-			if words[1] == "figure" { // a rule that compares a figure compares its best value
-				lacks = c.sheet.LacksForBest
-			}
-			for _, f := range lacks(words[2]) {
+			for _, f := range c.lacks(x, words) {
 				facts[f] = true
 			}
 		case len(words) >= 3 && words[0] == "input":
@@ -263,4 +260,35 @@ func (c *court) hangsOn(x any, support map[string][]*ast.Rule, facts map[string]
 func (c *court) stated(path string) bool {
 	_, ok := c.job.Value(path)
 	return ok
+}
+
+// lacks lists the facts that a figure still lacks to settle an expression: where it is compared with a number, only those
+// that could bring it to the other side.
+func (c *court) lacks(x any, words []string) []string {
+	name, lacks := words[2], c.sheet.Lacks
+	if words[1] == "figure" { // a rule that compares a figure compares its best value
+		lacks = c.sheet.LacksForBest
+	}
+	e, ok := x.(*ast.Expr)
+	if !ok || !e.IsCall() || len(e.Operands()) != 2 {
+		return lacks(name)
+	}
+	limit, right := e.Operand(1).Value.(ast.Number)
+	left := false
+	if !right {
+		limit, left = e.Operand(0).Value.(ast.Number)
+	}
+	at, isFloat := limit.Float64()
+	op := e.Operator().String()
+	if !left && !right || !isFloat || op != "gt" && op != "gte" && op != "lt" && op != "lte" {
+		return lacks(name)
+	}
+	strict := (op == "gt" || op == "lte") == right
+	return c.sheet.LacksTo(name, func(v figure.Value) bool {
+		value := v.Best
+		if words[1] == "range" && len(words) > 3 {
+			value = map[string]float64{"low": v.Low, "high": v.High}[words[3]]
+		}
+		return value > at || !strict && value == at
+	})
 }
