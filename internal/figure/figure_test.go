@@ -1,6 +1,7 @@
 package figure_test
 
 import (
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -19,11 +20,18 @@ func (f facts) Value(path string) (any, bool) {
 	return v, ok
 }
 
+// loaded reads the limits once: a set of figures is never changed.
+var loaded = sync.OnceValues(func() (*figure.Set, error) {
+	limits, err := limit.Load(rules.Files)
+	if err != nil {
+		return nil, err
+	}
+	return figure.New(limits)
+})
+
 func figures(t testing.TB) *figure.Set {
 	t.Helper()
-	limits, err := limit.Load(rules.Files)
-	require.NoError(t, err)
-	set, err := figure.New(limits)
+	set, err := loaded()
 	require.NoError(t, err)
 	return set
 }

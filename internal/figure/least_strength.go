@@ -1,13 +1,16 @@
 package figure
 
-import "math"
+import (
+	"fmt"
+	"math"
+	"slices"
+)
 
 // exposureBounds leave open what a strength has to stand beside frost.
 var exposureBounds = []Bound{
 	{Fact: "exposure.structural", Lowest: false, Highest: true},
 	{Fact: "exposure.plain", Lowest: true, Highest: false},
 	{Fact: "exposure.external_chloride", Lowest: false, Highest: true},
-	{Fact: "exposure.seawater", Lowest: false, Highest: true},
 	{Fact: "member.watertight", Lowest: false, Highest: true},
 	{Fact: "job.residential_code", Lowest: "332-14", Highest: "332-20"},
 	// Frost alone asks for more in the older code, salt for more in the newer.
@@ -21,10 +24,17 @@ func leastFigures() []Figure {
 		{
 			Name: "least_strength", Title: "least strength for the use and the exposure", Unit: "psi",
 			Method: "the largest of what the use, the frost and the salt ask for; of a structural member, what its exposure classes ask for",
-			Ways: []Way{{Needs: []string{"member.use"}, Sharpens: bounds, Compute: func(c *Calc) (Value, error) {
-				v := leastStrength(c)
-				return Exact(v), nil
-			}}},
+			Ways: []Way{
+				{Needs: []string{"member.use"}, Sharpens: bounds, Compute: func(c *Calc) (Value, error) { return Exact(leastStrength(c, c.Text("member.use"))), nil }},
+				// Formed members of one kind all need the same, whatever their use; slabs do not.
+				{Needs: []string{"member.kind"}, Sharpens: bounds, Compute: func(c *Calc) (Value, error) {
+					kind := c.Text("member.kind")
+					if !slices.Contains([]string{"wall", "footing", "column", "beam"}, kind) {
+						return Value{}, fmt.Errorf("what it is for is not said (member.use)")
+					}
+					return Exact(leastStrength(c, kind)), nil
+				}},
+			},
 		},
 		{
 			Name: "ratio_to_order", Title: "w/cm to order", Unit: "",
@@ -52,8 +62,8 @@ func downward(bounds []Bound) []Bound {
 	return turned
 }
 
-func leastStrength(c *Calc) float64 {
-	use, wet := c.Text("member.use"), frost(c)
+func leastStrength(c *Calc, use string) float64 {
+	wet := frost(c)
 	salted := c.Flag("exposure.freezes") && c.Flag("exposure.salted")
 	v := most(c, 0, c.Of("order.use_strength", use), "for the use")
 	if !c.Flag("exposure.structural") {
@@ -66,7 +76,7 @@ func leastStrength(c *Calc) float64 {
 	if class := frostClass(c, wet, salted); class != "" {
 		v = most(c, v, structuralStrength(c, class), "for class "+class)
 	}
-	if (c.Flag("exposure.external_chloride") || c.Flag("exposure.seawater")) && !c.Flag("exposure.plain") {
+	if c.Flag("exposure.external_chloride") && !c.Flag("exposure.plain") { // which follows from sea water and from salt
 		v = most(c, v, c.Of("order.chloride_strength"), "for class C2")
 	}
 	if c.Flag("member.watertight") {

@@ -25,7 +25,7 @@ func TestLeastStrength(t *testing.T) {
 	drive["exposure.freezes"] = false
 	assert.Equal(t, 2500.0, known(t, "least_strength", drive).Best, "negligible weathering")
 	deck := facts{"member.use": "bridge deck", "exposure.structural": true, "exposure.plain": false, "exposure.freezes": true, "exposure.wet": "often", "exposure.salted": true,
-		"exposure.external_chloride": false, "exposure.seawater": false, "member.watertight": false}
+		"exposure.external_chloride": false, "member.watertight": false}
 	for edition, psi := range map[string]float64{"318-08": 4500, "318-11": 4500, "318-14": 5000, "318-19": 5000} { // 318-19 from memory
 		deck["job.concrete_code"] = edition
 		assert.Equal(t, psi, known(t, "least_strength", deck).Best, edition)
@@ -38,7 +38,7 @@ func TestLeastStrength(t *testing.T) {
 // range of an unknown edition holds both, though the newer asks for more where it is salted.
 func TestLeastStrengthByAnUnknownEdition(t *testing.T) {
 	beam := facts{"member.use": "beam", "exposure.structural": true, "exposure.plain": false, "exposure.freezes": true, "exposure.wet": "sometimes", "exposure.salted": false,
-		"exposure.external_chloride": false, "exposure.seawater": false, "member.watertight": false}
+		"exposure.external_chloride": false, "member.watertight": false}
 	sheet := figures(t).Sheet(beam)
 	r := sheet.Result("least_strength")
 	require.True(t, r.Bounded)
