@@ -28,7 +28,12 @@ func inYard(name string) dose {
 func slumpGain(name, title string, d dose) Figure {
 	return Figure{Name: name, Title: title, Unit: "in", Method: "gallons in a yard times the slump that a gallon gives: less in stiff concrete, more in wet",
 		Ways: []Way{{Needs: d.needs, Compute: func(c *Calc) (Value, error) {
-			return times(c, d.perYard(c), "in", "water.slump_per_gallon_least", "water.slump_per_gallon", "water.slump_per_gallon_most"), nil
+			v := times(c, d.perYard(c), "in", "water.slump_per_gallon_least", "water.slump_per_gallon", "water.slump_per_gallon_most")
+			if cone := c.Of("water.cone"); v.High > cone {
+				c.Step("no slump is more than the cone is high, %s", Q(cone, "in"))
+				v = Between(min(v.Low, cone), min(v.Best, cone), cone)
+			}
+			return v, nil
 		}}}}
 }
 
@@ -56,6 +61,7 @@ func gallonFigures() []Figure {
 	return []Figure{
 		slumpGain("slump_gained", "slump gained by the water added", added),
 		strengthLoss("strength_lost", "strength lost by the water added", added),
+		strengthLoss("wash_strength_lost", "strength lost by the wash water", onLoad("water.wash")),
 		{
 			Name: "shrinkage_added", Title: "drying shrinkage added by the water", Unit: "%",
 			Method: "gallons in a yard times the drying shrinkage that a gallon adds; best halfway between two rules that disagree",

@@ -50,7 +50,6 @@ func moistureFigures() []Figure {
 			}}},
 		},
 		slumpGain("moisture_slump", "slump that the moisture adds", carried),
-		strengthLoss("moisture_strength", "strength that the moisture takes", carried),
 	}
 }
 

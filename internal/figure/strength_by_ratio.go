@@ -22,22 +22,8 @@ func ratioFigures() []Figure {
 				return strengthAt(c, c.Figure("wcm_after_water").Best)
 			}}},
 		},
-		{
-			Name: "strength_lost_by_ratio", Title: "strength lost by the water added, by the change of ratio", Unit: "psi",
-			Method: "strength at the ratio before the water less strength at the ratio after it",
-			Ways: []Way{{Needs: []string{"figure.wcm", "figure.wcm_after_water"}, Sharpens: []Bound{airBound}, Compute: func(c *Calc) (Value, error) {
-				before, err := strengthAt(c, c.Figure("wcm").Best)
-				if err != nil {
-					return Value{}, err
-				}
-				after, err := strengthAt(c, c.Figure("wcm_after_water").Best)
-				if err != nil {
-					return Value{}, err
-				}
-				c.Step("%s - %s = %s", Q(before.Best, "psi"), Q(after.Best, "psi"), Q(before.Best-after.Best, "psi"))
-				return Exact(before.Best - after.Best), nil
-			}}},
-		},
+		strengthDrop("strength_lost_by_ratio", "strength lost by the water added, by the change of ratio", "wcm_after_water"),
+		strengthDrop("moisture_strength", "strength that the moisture takes", "wcm_uncorrected"),
 		{
 			Name: "ratio_for_strength", Title: "water-cement ratio for the strength ordered", Unit: "",
 			Method: "water-cement ratio by strength, interpolated in the table, the strength taken as the average wanted",
@@ -77,16 +63,41 @@ func airWords(entrained bool) string {
 	return "not air-entrained"
 }
 
+// strengthDrop is the strength at the ratio of the mix less that at a wetter one.
+func strengthDrop(name, title, wetter string) Figure {
+	return Figure{Name: name, Title: title, Unit: "psi", Method: "strength at the ratio of the mix less strength at the ratio with the water, both by the table of strength and ratio",
+		Ways: []Way{{Needs: []string{"figure.wcm", "figure." + wetter}, Sharpens: []Bound{airBound}, Compute: func(c *Calc) (Value, error) {
+			before, err := strengthAt(c, c.Figure("wcm").Best)
+			if err != nil {
+				return Value{}, err
+			}
+			after, err := strengthAt(c, c.Figure(wetter).Best)
+			if err != nil {
+				return Value{}, err
+			}
+			c.Step("%s - %s = %s", Q(before.Best, "psi"), Q(after.Best, "psi"), Q(before.Best-after.Best, "psi"))
+			return Exact(before.Best - after.Best), nil
+		}}}}
+}
+
+// strengthAt reads the table of strength at a ratio. Before its first row it fails; after its last the strength falls on at
+// the last rate, which is then said.
 func strengthAt(c *Calc, wcm float64) (Value, error) {
 	air := c.Flag("order.entrained_air")
 	table, err := c.Table("mix.strength_by_ratio", airKey(air))
 	if err != nil {
 		return Value{}, err
 	}
-	psi, err := along(table, wcm, "of water-cement ratio", "")
+	rows, err := rowsOf(table)
 	if err != nil {
 		return Value{}, err
 	}
+	if last := rows[len(rows)-1]; wcm > last.key {
+		c.Assume("the table of strength ends at w/cm %.2f: past it the strength falls on at its last rate", last.key)
+	} else if _, err := along(table, wcm, "of water-cement ratio", ""); err != nil {
+		return Value{}, err
+	}
+	psi := carriedOn(rows, wcm)
 	c.Step("at w/cm %.3f, %s: %s", wcm, airWords(air), Q(psi, "psi"))
 	return Exact(psi), nil
 }

@@ -59,6 +59,6 @@ func turned(table map[string]float64) (map[string]float64, error) {
 	return back, nil
 }
 
-// up rounds up to a multiple of step, and down rounds down to one; a hair's breadth off does not count.
-func up(v, step float64) float64   { return math.Ceil(v/step-1e-9) * step }
-func down(v, step float64) float64 { return math.Floor(v/step+1e-9) * step }
+// up rounds up to a multiple of step, a whole part of 1, and down rounds down to one; a hair's breadth off does not count.
+func up(v, step float64) float64   { return math.Ceil(v/step-1e-9) / math.Round(1/step) }
+func down(v, step float64) float64 { return math.Floor(v/step+1e-9) / math.Round(1/step) }

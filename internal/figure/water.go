@@ -29,20 +29,16 @@ func waterFigures() []Figure {
 		},
 		{
 			Name: "water_allowed", Title: "water still allowed on the load", Unit: "gal",
-			Method: "the lesser of what the ratio ordered and what the ticket allow", Cites: ratioByMass,
+			Method: "the lesser of what the ratio ordered and what the ticket allow; where only one of them is known, no more than that", Cites: ratioByMass,
+			Within: 1000, // what one of them allows is no contradiction to the lesser of both
 			Ways: []Way{
 				{Needs: []string{"figure.ratio_water", "figure.ticket_water"}, Compute: func(c *Calc) (Value, error) {
 					ratio, ticket := c.Figure("ratio_water").Best, c.Figure("ticket_water").Best
 					c.Step("the ratio allows %s, the ticket %s: the lesser counts", Q(ratio, "gal"), Q(ticket, "gal"))
 					return Exact(math.Min(ratio, ticket)), nil
 				}},
-				{
-					Needs:    []string{"figure.ratio_water"},
-					Sharpens: []Bound{{Fact: "water.allowed", Lowest: 0.0, Highest: 600.0}},
-					Compute: func(c *Calc) (Value, error) {
-						return Exact(math.Min(c.Figure("ratio_water").Best, c.Num("water.allowed"))), nil
-					},
-				},
+				atMost("ratio_water", "what the ticket allows is not known and may be less"),
+				atMost("ticket_water", "what the ratio allows is not known and may be less"),
 			},
 		},
 		{
@@ -96,6 +92,17 @@ func waterFigures() []Figure {
 			}}},
 		},
 	}
+}
+
+// atMost is one of the two limits on water where the other is not known.
+func atMost(name, caveat string) Way {
+	return Way{Needs: []string{"figure." + name}, Compute: func(c *Calc) (Value, error) {
+		v := c.Figure(name).Best
+		if v > 0 {
+			c.Assume("%s", caveat)
+		}
+		return Between(0, v, v), nil
+	}}
 }
 
 func ratioWater(c *Calc) (Value, error) {

@@ -81,12 +81,13 @@ func TestWaterStillAllowed(t *testing.T) {
 
 func TestWaterAllowedWithoutATicket(t *testing.T) {
 	in := onSite(14)
-	r := compute(t, "water_allowed", in)
-	assert.True(t, r.Bounded)
-	assert.Equal(t, 0.0, r.Low)
-	assert.InDelta(t, 22.34, r.High, 0.005)
+	v := known(t, "water_allowed", in)
+	assert.Equal(t, 0.0, v.Low)
+	assert.InDelta(t, 22.34, v.Best, 0.005, "at most what the ratio allows")
+	assert.NotEmpty(t, v.Assumed)
 	in["mix.wcm"] = 0.50
 	assert.Equal(t, 0.0, known(t, "water_allowed", in).Best, "with no room in the ratio the ticket does not matter")
+	assert.Equal(t, 6.0, known(t, "water_allowed", facts{"water.allowed": 6.0}).Best, "at most what the ticket allows")
 }
 
 // Concrete Construction, Adjusting slump in the field: a gallon in a yard gives about an inch, costs 150 to 200 psi and a

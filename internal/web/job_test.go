@@ -13,10 +13,10 @@ import (
 func TestAJobShowsWhatIsWrongBesideWhatIsRight(t *testing.T) {
 	s := newSite(t)
 	page := s.get(s.keep(shopFloor)).text
-	assert.Contains(t, page, "The load would go over its water-cement ratio")
+	assert.Contains(t, page, "The water asked for is more than the load may take")
 	assert.Contains(t, page, ">0.518<")
 	assert.Contains(t, page, `class="right">0.5<`)
-	assert.Contains(t, page, "Leave the water out")
+	assert.Contains(t, page, "Add no more than is still allowed")
 	assert.Contains(t, page, "Show the working")
 	assert.Contains(t, page, `href="/sources/`)
 	si := s.get(s.keep(shopFloor) + "?units=si").text
@@ -39,7 +39,7 @@ func TestACorrectionMakesTheFindingGoAway(t *testing.T) {
 	require.Equal(t, http.StatusSeeOther, s.post(job, "mend", "water/over-limit").StatusCode)
 	page := s.get(job).text
 	assert.NotContains(t, page, `id="f-water-over-limit"`)
-	assert.Contains(t, page, "<span>water added at the site</span> <b>0 gal</b>")
+	assert.Contains(t, page, "<span>water added at the site</span> <b>3.78 gal</b>")
 }
 
 func TestAnAnswerThatCannotBeUsedIsSaidWhereItWasGiven(t *testing.T) {
@@ -149,7 +149,7 @@ func TestTheSheetsStandOnTheirOwn(t *testing.T) {
 		assert.Contains(t, page, "Wet concrete burns skin")
 		assert.Contains(t, page, "the engineer of record come before anything said here")
 	}
-	assert.Contains(t, s.get(job+"/corrected").text, "<td>14 gal</td><td><b>0 gal</b></td>")
+	assert.Contains(t, s.get(job+"/corrected").text, "<td>14 gal</td><td><b>3.78 gal</b></td>")
 }
 
 func TestADeletedJobIsGone(t *testing.T) {
