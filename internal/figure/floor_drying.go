@@ -10,6 +10,7 @@ import (
 var dryingSharpens = []Bound{
 	{Fact: "floor.retarder", Lowest: "direct", Highest: "none"},
 	{Fact: "floor.drying_sides", Lowest: "both", Highest: "one"},
+	{Fact: "member.kind", Lowest: "suspended slab", Highest: "slab on ground"},
 	{Fact: "floor.room_humidity", Lowest: 35.0, Highest: 80.0},
 	{Fact: "floor.room_temperature", Lowest: 86.0, Highest: 50.0},
 	{Fact: "floor.rewetted", Lowest: false, Highest: true},
@@ -80,7 +81,7 @@ func daysToDry(c *Calc, ratio float64) (Value, error) {
 		return Value{}, err
 	}
 	thick := c.Num("member.thickness")
-	if c.Text("floor.drying_sides") == "both" {
+	if driesFrom(c) == "both" {
 		thick /= 2
 		c.Step("both faces: as half the thickness, %s", Q(thick, "in"))
 	}
@@ -107,6 +108,14 @@ func daysToDry(c *Calc, ratio float64) (Value, error) {
 		c.Step("wetted while it dried: up to %s more", Q(wet, "d"))
 	}
 	return v, nil
+}
+
+// driesFrom says from how many faces a slab dries; one on the ground dries from the top alone.
+func driesFrom(c *Calc) string {
+	if c.Text("member.kind") == "slab on ground" {
+		return "one"
+	}
+	return c.Text("floor.drying_sides")
 }
 
 func scaled(v Value, by float64) Value { return Between(v.Low*by, v.Best*by, v.High*by) }

@@ -16,9 +16,9 @@ func moistureTestFigures() []Figure {
 			Name: "probe_depth", Title: "depth of the probes", Unit: "in",
 			Method: "share of the thickness, by the faces it dries from",
 			Ways: []Way{{
-				Needs: []string{"member.thickness"}, Sharpens: []Bound{{Fact: "floor.drying_sides", Lowest: "both", Highest: "one"}},
+				Needs: []string{"member.thickness"}, Sharpens: []Bound{{Fact: "floor.drying_sides", Lowest: "both", Highest: "one"}, {Fact: "member.kind", Lowest: "suspended slab", Highest: "slab on ground"}},
 				Compute: func(c *Calc) (Value, error) {
-					share := c.Of("moisture.probe_share", c.Text("floor.drying_sides"))
+					share := c.Of("moisture.probe_share", driesFrom(c))
 					v := share / 100 * c.Num("member.thickness")
 					c.Step("%s of %s = %s", Q(share, "%"), Q(c.Num("member.thickness"), "in"), Q(v, "in"))
 					return Exact(v), nil
