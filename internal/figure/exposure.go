@@ -18,6 +18,7 @@ var classes = []struct{ name, class, what, limit string }{
 	{name: "s2", class: "S2", what: "concrete in severe sulfate"},
 	{name: "s3", class: "S3", what: "concrete in very severe sulfate"},
 	{name: "salted_flatwork", limit: "durability.salted_ratio", what: "flatwork that meets deicing salt"},
+	{name: "dry_floor", limit: "moisture.wet_ratio", what: "a floor that must dry or keep water out"},
 	{name: "wet_flatwork", limit: "durability.wet_ratio", what: "flatwork that freezes while wet"},
 }
 
