@@ -7,6 +7,9 @@ import (
 	"hearsay/internal/limit"
 )
 
+// thicknessBound bounds what falls with the thickness of a section.
+var thicknessBound = []Bound{{Fact: "member.thickness", Lowest: 240.0, Highest: 0.5}}
+
 // coldFigures are those of placing and protecting in cold weather that need no run through time.
 func coldFigures() []Figure {
 	return []Figure{
@@ -34,19 +37,19 @@ func coldFigures() []Figure {
 		{
 			Name: "least_placing_temperature", Title: "least temperature of the concrete as placed", Unit: "F",
 			Method: "from a table by the least dimension of the section",
-			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Sharpens: thicknessBound, Compute: func(c *Calc) (Value, error) {
 				return byThickness(c, "cold.least_placing")
 			}}},
 		},
 		{
 			Name: "least_mixing_temperature", Title: "least temperature of the concrete as mixed", Unit: "F",
 			Method: "from a table by the least dimension of the section and the air temperature",
-			Ways:   []Way{{Needs: []string{"member.thickness", "figure.coldest_air"}, Compute: leastMixing}},
+			Ways:   []Way{{Needs: []string{"figure.coldest_air"}, Sharpens: thicknessBound, Compute: leastMixing}},
 		},
 		{
 			Name: "largest_drop", Title: "largest fall of the surface temperature in the first day after protection", Unit: "dF",
 			Method: "from a table by the least dimension of the section",
-			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Sharpens: thicknessBound, Compute: func(c *Calc) (Value, error) {
 				return byThickness(c, "cold.largest_drop")
 			}}},
 		},
@@ -69,6 +72,16 @@ func coldFigures() []Figure {
 			Method: "concrete temperature less the largest fall allowed in the first day",
 			Ways: []Way{{Needs: []string{"protection.removal_outside", "figure.planned_drop", "figure.largest_drop"}, Compute: func(c *Calc) (Value, error) {
 				return Exact(c.Num("protection.removal_outside") + c.Figure("planned_drop").Best - c.Figure("largest_drop").Best), nil
+			}}},
+		},
+		{
+			Name: "strength_for_frosts", Title: "strength needed before frosts while wet", Unit: "psi",
+			Method: "by whether deicing salt comes on it",
+			Ways: []Way{{Sharpens: []Bound{{Fact: "exposure.salted", Lowest: false, Highest: true}}, Compute: func(c *Calc) (Value, error) {
+				if c.Flag("exposure.salted") {
+					return Exact(c.Of("cold.strength_for_salted_frosts")), nil
+				}
+				return Exact(c.Of("cold.strength_for_frosts")), nil
 			}}},
 		},
 		{

@@ -10,8 +10,7 @@ import (
 
 // coverNeededFigures are those of the cover that keeps a placement from freezing.
 func coverNeededFigures() []Figure {
-	needs := slices.Concat(coldNeeds, []string{"mix.cementitious", "order.strength"})
-	bounds := slices.Concat(coldBounds[:len(coldBounds)-1], gainBounds[1:])
+	needs, bounds := coldNeeds, slices.Concat(coldBounds, gainBounds)
 	return []Figure{
 		{
 			Name: "r_needed", Title: "R-value of the cover needed", Unit: "R",
