@@ -50,7 +50,7 @@ func chlorideFigures() []Figure {
 			Ways: []Way{{
 				Sharpens: []Bound{{Fact: "metal.prestressed", Lowest: true, Highest: false}, {Fact: "exposure.external_chloride", Lowest: true, Highest: false},
 					{Fact: "exposure.moist", Lowest: true, Highest: false}},
-				Compute: chlorideLimit,
+				Compute: acceleratorLimit,
 			}},
 		},
 		{
@@ -71,18 +71,18 @@ func chlorideFigures() []Figure {
 	}
 }
 
-func chlorideLimit(c *Calc) (Value, error) {
+func acceleratorLimit(c *Calc) (Value, error) {
 	class := "dry"
 	switch {
 	case c.Flag("metal.prestressed"):
 		class = "prestressed"
 	case c.Flag("exposure.external_chloride"):
-		class = "salt"
+		class = "salted"
 	case c.Flag("exposure.moist"):
 		class = "moist"
 	}
-	v := c.Of("cold.most_chloride", class)
-	c.Step("concrete that is %s in service: %s", map[string]string{"dry": "dry", "moist": "moist", "salt": "reached by salt", "prestressed": "prestressed, whatever it meets"}[class], Q(v, "%"))
+	v := c.Of("durability.chloride", class)
+	c.Step("concrete that is %s in service: %s", map[string]string{"dry": "dry", "moist": "moist", "salted": "reached by salt", "prestressed": "prestressed, whatever it meets"}[class], Q(v, "%"))
 	return Exact(v), nil
 }
 

@@ -15,7 +15,7 @@ var (
 	coldNeeds  = []string{"figure.overnight_low", "member.thickness", "member.kind", "load.temperature"}
 	coldBounds = []Bound{
 		{Fact: "weather.high", Lowest: -70.0, Highest: 140.0},
-		{Fact: "weather.wind", Lowest: mostWind, Highest: 0.0, Apart: true}, // it cools in cold air and warms above cold ground
+		{Fact: "weather.wind", Lowest: mostWind, Highest: leastWind, Apart: true}, // it cools in cold air and warms above cold ground
 		{Fact: "ground.temperature", Lowest: coldestGround, Highest: warmestGround},
 		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
 	}
@@ -26,6 +26,7 @@ var (
 const (
 	usualStart    = 8.0   // o'clock
 	mostSwing     = 35.0  // of the air between low and high, dF
+	leastWind     = 3.0   // mph: no day is calmer throughout
 	mostWind      = 30.0  // mph
 	coldestGround = 20.0  // F
 	warmestGround = 75.0  // F
@@ -146,7 +147,7 @@ func groundBelow(c *Calc) ([]heat.Layer, error) {
 
 // coldWeather is the forecast where there is one, and otherwise a daily course from the low.
 func coldWeather(c *Calc) (heat.Weather, error) {
-	wind := clamp(c.Num("weather.wind"), 0, mostWind) * metersPerSecond
+	wind := clamp(c.Num("weather.wind"), leastWind, mostWind) * metersPerSecond
 	if !c.Stated("weather.forecast") {
 		low, start := c.Figure("overnight_low").Best, c.NumOr("job.start", usualStart)
 		high := clamp(c.Num("weather.high"), low, low+mostSwing)

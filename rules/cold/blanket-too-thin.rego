@@ -19,10 +19,12 @@ wrong contains "the cover does not hold it until it stands freezing" if {
 	input.protection.r_value < input.figure.r_needed
 }
 
-number["R-value of the cover"] := {"yours": "protection.r_value", "right": "figure.r_needed"}
+number["R-value of the cover"] := {"yours": "protection.r_value", "right": "figure.r_needed"} if not data.trade.no_cover_is_enough
 
 number["lowest slab temperature with the cover planned"] := {"yours": "figure.lowest_with_cover"}
 
 number["lowest slab temperature with the cover needed"] := {"right": "figure.lowest_with_needed_cover"}
 
-mend["protection.r_value"] := input.range.r_needed.high
+mend["protection.r_value"] := input.range.r_needed.high if not data.trade.no_cover_is_enough
+
+mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough

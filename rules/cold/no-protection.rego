@@ -20,7 +20,7 @@ wrong contains "the surface would freeze before the concrete stands freezing" if
 	input.figure.freeze_hour < input.figure.hours_to_500
 }
 
-number["R-value of the cover"] := {"yours": 0, "right": "figure.r_needed"}
+number["R-value of the cover"] := {"yours": 0, "right": "figure.r_needed"} if not data.trade.no_cover_is_enough
 
 number["hours the cover must stay"] := {"right": "figure.cover_hours_needed"}
 
@@ -30,6 +30,8 @@ number["hour the surface freezes"] := {"yours": "figure.freeze_hour"}
 
 number["lowest surface temperature"] := {"yours": "figure.lowest_surface"}
 
-mend["protection.cover"] := "blankets"
+mend["protection.cover"] := "blankets" if not data.trade.no_cover_is_enough
 
-mend["protection.r_value"] := input.range.r_needed.high
+mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough
+
+mend["protection.r_value"] := input.range.r_needed.high if not data.trade.no_cover_is_enough

@@ -19,8 +19,14 @@ wrong contains "what it must stand needs more days" if {
 	input.protection.days < input.figure.protection_days_needed
 }
 
-number["days of protection"] := {"yours": "protection.days", "right": "figure.protection_days_needed"}
+wrong contains "it comes out into frost too soon" if {
+	here
+	input.protection.removal_outside < data.limit.ground.freezing
+	input.protection.days < data.limit.cold.least_days_into_frost
+}
+
+number["days of protection"] := {"yours": "protection.days", "right": "figure.protection_days_to_plan"}
 
 number["strength when it comes off"] := {"yours": "figure.strength_when_cover_comes_off"}
 
-mend["protection.days"] := input.range.protection_days_needed.high
+mend["protection.days"] := input.range.protection_days_to_plan.high
