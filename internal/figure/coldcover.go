@@ -66,7 +66,9 @@ func findCover(c *Calc) (heat.Need, error) {
 	}
 	hold := c.Of("cold.hold_temperature")
 	j.Margin = celsius(hold) - j.Section.Concrete.Freezing
-	need, err := j.LeastCover()
+	key := fmt.Sprintf("cover %s %+v %g %g", j.key, j.Gain, j.Share, j.Margin)
+	found, err := c.remember(key, func() (any, error) { return j.LeastCover() })
+	need, _ := found.(heat.Need)
 	switch {
 	case err != nil:
 		return need, err
