@@ -168,6 +168,17 @@ func (c *Calc) keys(path string) []string {
 	return slices.Sorted(maps.Keys(table))
 }
 
+// remember gives what was computed under this key before on the same sheet, and otherwise computes it: several figures, and
+// one figure at several ends of what is unknown, can hang on one slow computation. The key must name all it depends on.
+func (c *Calc) remember(key string, compute func() (any, error)) (any, error) {
+	if r, ok := c.sheet.memory[key]; ok {
+		return r.value, r.err
+	}
+	v, err := compute()
+	c.sheet.memory[key] = memory{v, err}
+	return v, err
+}
+
 // Step adds a line of working. Quantities are written in braces, {4 in}, so that they can be printed in either system;
 // Q writes one.
 func (c *Calc) Step(format string, args ...any) {

@@ -45,6 +45,15 @@ func chlorideFigures() []Figure {
 			}},
 		},
 		{
+			Name: "accelerator_chloride_limit", Title: "most chloride for the steel in it", Unit: "%",
+			Method: "by prestressing, and by how wet the steel will be",
+			Ways: []Way{{
+				Sharpens: []Bound{{Fact: "metal.prestressed", Lowest: true, Highest: false}, {Fact: "exposure.external_chloride", Lowest: true, Highest: false},
+					{Fact: "exposure.moist", Lowest: true, Highest: false}},
+				Compute: acceleratorLimit,
+			}},
+		},
+		{
 			Name: "chloride_pounds", Title: "calcium chloride in this load", Unit: "lb",
 			Method: "dose times cementitious material times load",
 			Ways: []Way{{Needs: []string{"cold.chloride_dose", "figure.cementitious", "load.volume"}, Compute: func(c *Calc) (Value, error) {
@@ -60,6 +69,21 @@ func chlorideFigures() []Figure {
 			}}},
 		},
 	}
+}
+
+func acceleratorLimit(c *Calc) (Value, error) {
+	class := "dry"
+	switch {
+	case c.Flag("metal.prestressed"):
+		class = "prestressed"
+	case c.Flag("exposure.external_chloride"):
+		class = "salted"
+	case c.Flag("exposure.moist"):
+		class = "moist"
+	}
+	v := c.Of("durability.chloride", class)
+	c.Step("concrete that is %s in service: %s", map[string]string{"dry": "dry", "moist": "moist", "salted": "reached by salt", "prestressed": "prestressed, whatever it meets"}[class], Q(v, "%"))
+	return Exact(v), nil
 }
 
 func pounds(c *Calc, dose float64) Value {

@@ -7,46 +7,50 @@ import (
 	"hearsay/internal/limit"
 )
 
+// thicknessBound bounds what falls with the thickness of a section.
+var thicknessBound = []Bound{{Fact: "member.thickness", Lowest: 240.0, Highest: 0.5}}
+
 // coldFigures are those of placing and protecting in cold weather that need no run through time.
 func coldFigures() []Figure {
 	return []Figure{
 		{
 			Name: "overnight_low", Title: "lowest air temperature ahead", Unit: "F",
 			Method: "the overnight low, or the lowest hour of the forecast in the first three days",
-			Within: 25, // a forecast and somebody's low differ
 			Ways: []Way{
+				{Needs: []string{"weather.low"}, Assumes: []string{"weather.forecast"}, Compute: func(c *Calc) (Value, error) {
+					if c.Stated("weather.forecast") {
+						return coldestHour(c)
+					}
+					return Exact(c.Num("weather.low")), nil
+				}},
 				{Needs: []string{"weather.forecast"}, Compute: coldestHour},
-				{Needs: []string{"weather.low"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("weather.low")), nil }},
 			},
 			Private: true,
 		},
 		{
 			Name: "coldest_air", Title: "lowest air temperature ahead", Unit: "F",
-			Method: "the overnight low or the lowest hour of the forecast; where one of air temperature and low is known, the other lies near it",
-			Within: 25,
-			Ways: []Way{
-				{Needs: []string{"weather.forecast"}, Compute: coldestHour},
-				{Sharpens: []Bound{
-					{Fact: "weather.low", Lowest: -80.0, Highest: 110.0}, {Fact: "weather.air", Lowest: -70.0, Highest: 135.0},
-				}, Compute: airAhead},
-			},
+			Method: "the lowest hour of the forecast, or the overnight low; where one of air temperature and low is known, the other lies near it",
+			Ways: []Way{{
+				Sharpens: []Bound{{Fact: "weather.low", Lowest: -80.0, Highest: 110.0}},
+				Assumes:  []string{"weather.air", "weather.forecast"}, Compute: airAhead,
+			}},
 		},
 		{
 			Name: "least_placing_temperature", Title: "least temperature of the concrete as placed", Unit: "F",
 			Method: "from a table by the least dimension of the section",
-			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Sharpens: thicknessBound, Compute: func(c *Calc) (Value, error) {
 				return byThickness(c, "cold.least_placing")
 			}}},
 		},
 		{
 			Name: "least_mixing_temperature", Title: "least temperature of the concrete as mixed", Unit: "F",
 			Method: "from a table by the least dimension of the section and the air temperature",
-			Ways:   []Way{{Needs: []string{"member.thickness", "figure.coldest_air"}, Compute: leastMixing}},
+			Ways:   []Way{{Needs: []string{"figure.coldest_air"}, Sharpens: thicknessBound, Compute: leastMixing}},
 		},
 		{
 			Name: "largest_drop", Title: "largest fall of the surface temperature in the first day after protection", Unit: "dF",
 			Method: "from a table by the least dimension of the section",
-			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Sharpens: thicknessBound, Compute: func(c *Calc) (Value, error) {
 				return byThickness(c, "cold.largest_drop")
 			}}},
 		},
@@ -72,20 +76,41 @@ func coldFigures() []Figure {
 			}}},
 		},
 		{
+			Name: "strength_for_frosts", Title: "strength needed before frosts while wet", Unit: "psi",
+			Method: "by whether deicing salt comes on it",
+			Ways: []Way{{Sharpens: []Bound{{Fact: "exposure.salted", Lowest: false, Highest: true}}, Compute: func(c *Calc) (Value, error) {
+				if c.Flag("exposure.salted") {
+					return Exact(c.Of("cold.strength_for_salted_frosts")), nil
+				}
+				return Exact(c.Of("cold.strength_for_frosts")), nil
+			}}},
+		},
+		{
 			Name: "protection_days_needed", Title: "days of protection needed", Unit: "d",
 			Method: "from a table by what the concrete must stand and whether it is accelerated",
 			Cites:  []limit.Cite{{Source: "aci-306", Where: "table 5.3 (1988), table 7.1 (2010)", Basis: limit.Memory}},
 			Ways: []Way{{
-				Sharpens: []Bound{
-					{Fact: "protection.service", Lowest: "no load not exposed", Highest: "partial load exposed"},
-					{Fact: "protection.removal_outside", Lowest: 70.0, Highest: -20.0},
-					{Fact: "mix.cement_type", Lowest: "III", Highest: "I"},
-					{Fact: "cold.accelerator", Lowest: "calcium chloride", Highest: "none"},
-				},
-				Compute: protectionDays,
+				Sharpens: daysBounds, Compute: protectionDays,
 			}},
 		},
+		{
+			Name: "protection_days_to_plan", Title: "days of protection to plan", Unit: "d",
+			Method: "the days of protection needed, and no fewer than what comes out into frost needs at the least",
+			Ways: []Way{{Needs: []string{"figure.protection_days_needed"}, Assumes: []string{"protection.removal_outside"}, Compute: func(c *Calc) (Value, error) {
+				days := c.Figure("protection_days_needed").Best
+				if c.NumOr("protection.removal_outside", 32) < 32 {
+					days = math.Max(days, c.Of("cold.least_days_into_frost"))
+				}
+				return Exact(days), nil
+			}}},
+		},
 	}
+}
+
+var daysBounds = []Bound{
+	{Fact: "protection.service", Lowest: "no load not exposed", Highest: "partial load exposed"},
+	{Fact: "mix.cement_type", Lowest: "III", Highest: "I"},
+	{Fact: "cold.accelerator", Lowest: "calcium chloride", Highest: "none"},
 }
 
 // firstDays is how long a forecast is looked through for its coldest hour, h.
@@ -107,22 +132,22 @@ func coldestHour(c *Calc) (Value, error) {
 
 // How far the low lies below and above the air temperature while placing: facts.yaml refuses more, dF.
 const (
-	lowestBelow = 55.0
+	lowestBelow = 50.0
 	lowestAbove = 19.0
-	seriousFall = 45.0 // a low further below the air of the day is not counted on
 )
 
-// airAhead is the low, but not further below the air temperature than it is counted on to fall. Each of the two is
-// near the other, so that warm air alone says that it is not cold, and a cold low alone that it is.
+// airAhead is the low. Where it is not stated it lies near the air temperature, so that hot air alone says that it is not
+// cold weather and frost alone that it is.
 func airAhead(c *Calc) (Value, error) {
-	low, air := c.Num("weather.low"), c.Num("weather.air")
-	if !c.Stated("weather.low") {
-		low = clamp(low, air-lowestBelow, air+lowestAbove)
+	if c.Stated("weather.forecast") {
+		return coldestHour(c)
 	}
-	if !c.Stated("weather.air") {
-		air = clamp(air, low-lowestAbove, low+lowestBelow)
+	low := c.Num("weather.low")
+	if c.Stated("weather.low") || !c.Stated("weather.air") {
+		return Exact(low), nil
 	}
-	return Exact(math.Max(low, air-seriousFall)), nil
+	air := c.Num("weather.air")
+	return Exact(clamp(low, air-lowestBelow, air+lowestAbove)), nil
 }
 
 // sectionClass names the class of a section by its least dimension.
@@ -175,23 +200,18 @@ func leastMixing(c *Calc) (Value, error) {
 	return Exact(v), err
 }
 
-// protectionDays reads the table. What is uncovered in frost is exposed, whatever was meant; and a member that takes its
-// full load stays protected at least as long as one that takes a part of it.
+// protectionDays reads the table. A member that takes its full load stays protected at least as long as one that takes a
+// part of it.
 func protectionDays(c *Calc) (Value, error) {
-	service, outside := c.Text("protection.service"), c.Num("protection.removal_outside")
-	pace := "normal"
+	service, pace := c.Text("protection.service"), "normal"
 	if c.Text("mix.cement_type") == "III" || c.Text("cold.accelerator") != "none" {
 		pace = "accelerated"
-	}
-	if service == "no load not exposed" && outside < 32 {
-		service = "no load exposed"
-		c.Step("the air of %s it comes into freezes it, so it counts as exposed", Q(outside, "F"))
 	}
 	if service == "full load" {
 		service = "partial load exposed"
 		c.Step("a member that takes its full load stays protected at least as long as one that takes a part; then strength tests decide")
 	}
-	days, err := c.Limit("cold.protection_days", service, pace)
+	days := c.Of("cold.protection_days", service, pace)
 	c.Step("%s, %s: %s", service, pace, Q(days, "d"))
-	return Exact(days), err
+	return Exact(days), nil
 }

@@ -10,15 +10,17 @@ import (
 
 // coverNeededFigures are those of the cover that keeps a placement from freezing.
 func coverNeededFigures() []Figure {
-	needs := slices.Concat(coldNeeds, []string{"mix.cementitious", "order.strength"})
-	bounds := slices.Concat(coldBounds[:len(coldBounds)-1], gainBounds[1:])
+	needs, bounds := coldNeeds, slices.Concat(coldBounds, gainBounds)
 	return []Figure{
 		{
 			Name: "r_needed", Title: "R-value of the cover needed", Unit: "R",
-			Method: "least cover, found by trying, under which no place comes down to {35 F} before it has 500 psi by the slowest of three methods; rounded up to a tenth",
+			Method: "least cover, found by trying, under which no place comes down to {35 F} before it has 500 psi by the slowest of three methods; rounded up to a tenth, and {100 R} where none is enough",
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
 				need, err := findCover(c)
+				if err == nil && !need.Possible {
+					return Exact(noCover), nil
+				}
 				return Exact(roundedR(need.R)), err
 			}}},
 		},
@@ -28,7 +30,7 @@ func coverNeededFigures() []Figure {
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
 				need, err := findCover(c)
-				return Exact(math.Ceil(need.Hours)), err
+				return Exact(math.Ceil(math.Min(need.Hours, window))), err
 			}}},
 		},
 		{
@@ -37,11 +39,17 @@ func coverNeededFigures() []Figure {
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
 				need, err := findCover(c)
+				if err == nil && !need.Possible {
+					err = fmt.Errorf("no cover alone keeps it from freezing until it has 500 psi: heat it")
+				}
 				return Exact(fahrenheit(need.Lowest)), err
 			}}},
 		},
 	}
 }
+
+// noCover stands for a cover that no thickness is enough of, R: the most that facts.yaml takes as possible.
+const noCover = 100.0
 
 func roundedR(si float64) float64 { return math.Ceil(si/rsi*10-1e-9) / 10 }
 
@@ -58,12 +66,14 @@ func findCover(c *Calc) (heat.Need, error) {
 	}
 	hold := c.Of("cold.hold_temperature")
 	j.Margin = celsius(hold) - j.Section.Concrete.Freezing
-	need, err := j.LeastCover()
+	key := fmt.Sprintf("cover %s %+v %g %g", j.key, j.Gain, j.Share, j.Margin)
+	found, err := c.remember(key, func() (any, error) { return j.LeastCover() })
+	need, _ := found.(heat.Need)
 	switch {
 	case err != nil:
 		return need, err
 	case !need.Possible:
-		return need, fmt.Errorf("no cover alone keeps it above %s until it has 500 psi: warm what it lies on, place it warmer, or heat an enclosure", Q(hold, "F"))
+		c.Step("no cover alone keeps it above %s until it has 500 psi: warm what it lies on, place it warmer, or heat an enclosure", Q(hold, "F"))
 	case need.R == 0:
 		c.Step("no cover is needed against freezing")
 	default:

@@ -15,7 +15,7 @@ var (
 	coldNeeds  = []string{"figure.overnight_low", "member.thickness", "member.kind", "load.temperature"}
 	coldBounds = []Bound{
 		{Fact: "weather.high", Lowest: -70.0, Highest: 140.0},
-		{Fact: "weather.wind", Lowest: mostWind, Highest: 0.0, Apart: true}, // it cools in cold air and warms above cold ground
+		{Fact: "weather.wind", Lowest: mostWind, Highest: leastWind, Apart: true}, // it cools in cold air and warms above cold ground
 		{Fact: "ground.temperature", Lowest: coldestGround, Highest: warmestGround},
 		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
 	}
@@ -26,6 +26,7 @@ var (
 const (
 	usualStart    = 8.0   // o'clock
 	mostSwing     = 35.0  // of the air between low and high, dF
+	leastWind     = 3.0   // mph: no day is calmer throughout
 	mostWind      = 30.0  // mph
 	coldestGround = 20.0  // F
 	warmestGround = 75.0  // F
@@ -84,22 +85,38 @@ func hoursOut(c *Calc, v Value, sign float64) Value {
 	return Between(out(v.Low), out(v.Best), out(v.High))
 }
 
+// site is a placement to run through time, with a key that tells it from others on the same sheet.
+type site struct {
+	heat.Job
+	key string
+}
+
+// under runs the placement under a cover of so much R, or finds the run made before.
+func (s site) under(c *Calc, r float64) (*heat.History, error) {
+	v, err := c.remember(fmt.Sprintf("run %s under %g %+v", s.key, r, s.Face), func() (any, error) { return s.With(r * rsi) })
+	h, _ := v.(*heat.History)
+	return h, err
+}
+
 // placement builds the section, the weather and the faces of a placement.
-func placement(c *Calc) (heat.Job, error) {
+func placement(c *Calc) (site, error) {
 	cement, _ := heat.CementType("I")
 	mass := clamp(c.Num("mix.cementitious"), leastCement, mostCement) * kgPerLbYd
 	freezing := c.Of("cold.freezing_point", "usual")
 	mix := heat.NormalConcrete(celsius(c.Num("load.temperature")), mass, usualWater*mass, cement)
 	mix.Freezing = celsius(freezing)
-	j := heat.Job{
+	j := site{Job: heat.Job{
 		Section: heat.Section{Concrete: mix, Thickness: c.Num("member.thickness") * meter},
 		Hours:   window, Step: 1, Cells: 6,
-	}
+	}}
 	c.Assume("the heat of Type I cement at a water-cement ratio of %.1f", usualWater)
 	var err error
 	if j.Weather, err = coldWeather(c); err != nil {
 		return j, err
 	}
+	// A forecast, its start and the hour of the day are the same all over a sheet.
+	j.key = fmt.Sprint(mass, c.Num("load.temperature"), j.Section.Thickness, c.Text("member.kind"), c.Num("ground.temperature"),
+		c.Figure("overnight_low").Best, c.Num("weather.high"), c.Num("weather.wind"))
 	j.Face.Sky = skySeen(c, j.Weather)
 	switch kind := c.Text("member.kind"); {
 	case onGround(kind):
@@ -146,7 +163,7 @@ func groundBelow(c *Calc) ([]heat.Layer, error) {
 
 // coldWeather is the forecast where there is one, and otherwise a daily course from the low.
 func coldWeather(c *Calc) (heat.Weather, error) {
-	wind := clamp(c.Num("weather.wind"), 0, mostWind) * metersPerSecond
+	wind := clamp(c.Num("weather.wind"), leastWind, mostWind) * metersPerSecond
 	if !c.Stated("weather.forecast") {
 		low, start := c.Figure("overnight_low").Best, c.NumOr("job.start", usualStart)
 		high := clamp(c.Num("weather.high"), low, low+mostSwing)

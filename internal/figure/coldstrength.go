@@ -104,7 +104,7 @@ func gain(c *Calc, accelerated bool) (heat.Gain, error) {
 }
 
 // plannedRun runs the placement under the cover that is planned.
-func plannedRun(c *Calc) (*heat.History, heat.Job, error) {
+func plannedRun(c *Calc) (*heat.History, site, error) {
 	j, err := placement(c)
 	if err != nil {
 		return nil, j, err
@@ -121,7 +121,7 @@ func plannedRun(c *Calc) (*heat.History, heat.Job, error) {
 		r = clamp(c.Num("protection.r_value"), 0, mostCover)
 		c.Step("a cover of %s", Q(r, "R"))
 	}
-	h, err := j.With(r * rsi)
+	h, err := j.under(c, r)
 	return h, j, err
 }
 
@@ -183,7 +183,7 @@ func freezeHour(c *Calc) (Value, error) {
 	if err != nil {
 		return Value{}, err
 	}
-	h, err := j.With(0)
+	h, err := j.under(c, 0)
 	if err != nil {
 		return Value{}, err
 	}
@@ -206,7 +206,7 @@ func lowestSurface(c *Calc) (Value, error) {
 	if err != nil {
 		return Value{}, err
 	}
-	h, err := j.With(0)
+	h, err := j.under(c, 0)
 	if err != nil {
 		return Value{}, err
 	}

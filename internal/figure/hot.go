@@ -29,6 +29,23 @@ func hotFigures() []Figure {
 			Method: "an inch of slump for so many degrees above the temperature that slump is ordered for",
 			Ways:   []Way{{Needs: []string{"load.temperature"}, Compute: slumpLost}},
 		},
+		{
+			Name: "warmest_air", Title: "warmest air ahead", Unit: "F",
+			Method: "the warmest hour of the forecast, or the air temperature while placing",
+			Within: 60, // the day warms after the start
+			Ways: []Way{
+				{Needs: []string{"weather.forecast"}, Compute: warmestHour},
+				{Needs: []string{"weather.air"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("weather.air")), nil }},
+			},
+			Private: true,
+		},
+		start("best_start_concrete", "concrete temperature at the worst hour of the best start", "F", func(_ *Calc, _ []heat.Start, best heat.Start) (Value, error) {
+			return Exact(fahrenheit(best.Concrete)), nil
+		}),
+		start("start_concrete", "concrete temperature at the worst hour of the start planned", "F", func(c *Calc, all []heat.Start, _ heat.Start) (Value, error) {
+			planned, err := plannedStart(c, all)
+			return Exact(fahrenheit(planned.Concrete)), err
+		}),
 		start("best_start", "best hour of the forecast to start", "h", func(c *Calc, all []heat.Start, best heat.Start) (Value, error) {
 			for _, s := range all {
 				c.Step("start at hour %.3g: at worst %s", s.Hour, Q(s.Evaporation/lbPerFt2, "lb/ft2/h"))
@@ -51,6 +68,19 @@ func hotFigures() []Figure {
 			return Exact(100 * (1 - best.Evaporation/planned.Evaporation)), nil
 		}),
 	}
+}
+
+func warmestHour(c *Calc) (Value, error) {
+	high := math.Inf(-1)
+	for _, row := range c.Series("weather.forecast") {
+		if air, ok := row["air"]; ok && row["hour"] <= firstDays {
+			high = math.Max(high, air)
+		}
+	}
+	if math.IsInf(high, -1) {
+		return Value{}, fmt.Errorf("the forecast has no air temperature: give the column air for every hour")
+	}
+	return Exact(high), nil
 }
 
 func slumpLost(c *Calc) (Value, error) {

@@ -20,11 +20,17 @@ type Sheet struct {
 	facts   Facts
 	results map[string]*Result
 	busy    map[string]bool
+	memory  map[string]memory // of slow computations, by all they depend on
+}
+
+type memory struct {
+	value any
+	err   error
 }
 
 // Sheet starts the figures of one job. It is not safe for use by several goroutines at once.
 func (s *Set) Sheet(facts Facts) *Sheet {
-	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}}
+	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}, memory: map[string]memory{}}
 }
 
 // Result computes a figure by name. An unknown name gives a result with a Problem.

@@ -1,0 +1,30 @@
+# METADATA
+# scope: package
+# title: The cover is too thin for this cold
+# custom:
+#   stage: before
+#   severity: fix
+#   why: "Concrete makes some heat of its own, but a thin slab makes little and loses it fast. A cover only slows the loss, so it must be thick enough for the night, the wind and the ground."
+#   do: "Lay covers that add up to the R-value given, double at edges and corners, weighted against wind, and dry underneath."
+#   numbers: [R-value of the cover, lowest slab temperature with the cover planned, lowest slab temperature with the cover needed]
+package practice.cold["blanket-too-thin"]
+
+here if {
+	data.trade.cold_weather
+	input.protection.cover in {"plastic", "blankets", "straw", "foam board"}
+}
+
+wrong contains "the cover does not hold it until it stands freezing" if {
+	here
+	input.protection.r_value < input.figure.r_needed
+}
+
+number["R-value of the cover"] := {"yours": "protection.r_value", "right": "figure.r_needed"} if not data.trade.no_cover_is_enough
+
+number["lowest slab temperature with the cover planned"] := {"yours": "figure.lowest_with_cover"}
+
+number["lowest slab temperature with the cover needed"] := {"right": "figure.lowest_with_needed_cover"}
+
+mend["protection.r_value"] := input.range.r_needed.high if not data.trade.no_cover_is_enough
+
+mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough

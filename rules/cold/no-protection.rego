@@ -1,0 +1,37 @@
+# METADATA
+# scope: package
+# title: The slab would freeze before it is strong enough
+# custom:
+#   stage: before
+#   severity: stop
+#   why: "Water in young concrete turns to ice, swells and tears the paste apart. What freezes before it has some {500 psi} can lose up to half of its strength for good; it looks sound when it thaws and is not."
+#   do: "Have blankets on site before the first truck, lay them as soon as the surface bears them, double at the edges, and leave them for the hours given. Or place on a warmer day."
+#   numbers: [R-value of the cover, hours the cover must stay, hours to 500 psi, hour the surface freezes, lowest surface temperature]
+#   cautions: [ice]
+package practice.cold["no-protection"]
+
+here if {
+	data.trade.cold_weather
+	input.protection.cover == "none"
+}
+
+wrong contains "the surface would freeze before the concrete stands freezing" if {
+	here
+	input.figure.freeze_hour < input.figure.hours_to_500
+}
+
+number["R-value of the cover"] := {"yours": 0, "right": "figure.r_needed"} if not data.trade.no_cover_is_enough
+
+number["hours the cover must stay"] := {"right": "figure.cover_hours_needed"}
+
+number["hours to 500 psi"] := {"yours": "figure.hours_to_500"}
+
+number["hour the surface freezes"] := {"yours": "figure.freeze_hour"}
+
+number["lowest surface temperature"] := {"yours": "figure.lowest_surface"}
+
+mend["protection.cover"] := "blankets" if not data.trade.no_cover_is_enough
+
+mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough
+
+mend["protection.r_value"] := input.range.r_needed.high if not data.trade.no_cover_is_enough

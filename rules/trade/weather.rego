@@ -1,0 +1,10 @@
+package trade
+
+# It is cold weather where the air will be cold while the concrete is young.
+cold_weather if input.figure.coldest_air < data.limit.cold.cold_weather
+
+# It is cool enough that the ground may be too cold for concrete.
+cool_weather if input.figure.coldest_air < data.limit.ground.cool_weather
+
+# No cover alone keeps the concrete from freezing until it is strong enough.
+no_cover_is_enough if input.range.r_needed.high > data.limit.cold.thickest_cover
