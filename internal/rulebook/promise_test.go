@@ -164,30 +164,49 @@ func canMatter(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgeme
 	if onlyValue(b, j, f) || settles(t, b, j, one, f, random) {
 		return true
 	}
-	for range 5000 {
-		rest := j.Clone()
-		for _, other := range one.Asks {
-			if g, _ := b.Facts.Fact(other); other != fact && random.IntN(4) > 0 { // what is stated may settle this fact too
-				more := rest.Clone()
-				_ = more.State(b.Facts, other, randomWritten(random, g, one))
-				if !closes(b, more, fact) {
-					rest = more
-				}
-			}
-		}
-		if rest.Follow(b.Facts) != nil {
-			continue
-		}
-		if _, settled := rest.Value(fact); settled {
-			continue
-		}
-		left, err := b.JudgeOne(context.Background(), rest, one.Practice.ID)
-		require.NoError(t, err)
-		if left.Status == rulebook.Ask && slices.Contains(left.Asks, fact) && differs(t, b, rest, left, f, random) {
+	for range 60 {
+		rest, left := narrowed(t, b, j, one, fact, random)
+		if slices.Contains(left.Asks, fact) && differs(t, b, rest, left, f, random) {
 			return true
 		}
 	}
 	return false
+}
+
+// narrowed states the other facts asked for one by one, each with a value that leaves the answer hanging on this fact, until
+// it hangs on no other or no such value is found.
+func narrowed(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement, fact string, random *rand.Rand) (*job.Job, *rulebook.Judgement) {
+	for {
+		others := slices.DeleteFunc(slices.Clone(one.Asks), func(ask string) bool { return ask == fact })
+		random.Shuffle(len(others), func(i, k int) { others[i], others[k] = others[k], others[i] })
+		moved := false
+		for _, other := range others {
+			if next, left, ok := hangingOn(t, b, j, one, other, fact, random); ok {
+				j, one, moved = next, left, true
+				break
+			}
+		}
+		if !moved {
+			return j, one
+		}
+	}
+}
+
+// hangingOn looks for a value of another fact that leaves the answer hanging on this one.
+func hangingOn(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement, other, fact string, random *rand.Rand) (*job.Job, *rulebook.Judgement, bool) {
+	f, _ := b.Facts.Fact(other)
+	for range 6 {
+		next := j.Clone()
+		if next.State(b.Facts, other, randomWritten(random, f, one)) != nil || next.Follow(b.Facts) != nil {
+			continue
+		}
+		left, err := b.JudgeOne(context.Background(), next, one.Practice.ID)
+		require.NoError(t, err)
+		if left.Status == rulebook.Ask && slices.Contains(left.Asks, fact) {
+			return next, left, true
+		}
+	}
+	return nil, nil, false
 }
 
 // settles says whether some value of a fact leaves nothing open.
@@ -204,14 +223,6 @@ func settles(t *testing.T, b *rulebook.Book, j *job.Job, one *rulebook.Judgement
 		}
 	}
 	return false
-}
-
-// closes says whether what a job states leaves no room for a fact: it contradicts itself, or the fact follows from it.
-func closes(b *rulebook.Book, j *job.Job, fact string) bool {
-	followed := j.Clone()
-	err := followed.Follow(b.Facts)
-	_, known := followed.Value(fact)
-	return err != nil || known
 }
 
 func differs(t *testing.T, b *rulebook.Book, rest *job.Job, one *rulebook.Judgement, f *job.Fact, random *rand.Rand) bool {
