@@ -13,8 +13,14 @@ here if data.trade.slab_on_ground
 
 wrong contains "they are farther apart than thickness and concrete allow" if {
 	here
-	input.joints.made == true
+	input.joints.spacing <= data.limit.joints.farthest_contraction_joints
 	input.figure.panels_in_stretch > 1
+}
+
+wrong contains "they are so far apart that only continuous steel could do without more" if {
+	here
+	input.joints.spacing > data.limit.joints.farthest_contraction_joints
+	data.trade.too_light_for_no_joints
 }
 
 wrong contains "there are none, and the slab is longer than it can be without" if {

@@ -1,7 +1,7 @@
 package practice.joints["too-far-apart_test"]
 
 job(kind, made, panels, steel) := {
-	"member": {"kind": kind}, "joints": {"made": made},
+	"member": {"kind": kind}, "joints": {"made": made, "spacing": 18},
 	"steel": {"kind": steel}, "figure": {"panels_in_stretch": panels},
 }
 
@@ -24,6 +24,20 @@ test_right_without_joints_over_continuous_steel if {
 	count(data.practice.joints["too-far-apart"].wrong) == 0 with input as {
 		"member": {"kind": "slab on ground"}, "joints": {"made": false},
 		"steel": {"kind": "bars"}, "figure": {"panels_in_stretch": 2, "steel_ratio": 0.5},
+	}
+}
+
+test_wrong_far_apart_over_light_bars if {
+	data.practice.joints["too-far-apart"].wrong["they are so far apart that only continuous steel could do without more"] with input as {
+		"member": {"kind": "slab on ground"}, "joints": {"made": true, "spacing": 60},
+		"steel": {"kind": "bars"}, "figure": {"panels_in_stretch": 2, "steel_ratio": 0.3},
+	}
+}
+
+test_right_far_apart_over_continuous_steel if {
+	count(data.practice.joints["too-far-apart"].wrong) == 0 with input as {
+		"member": {"kind": "slab on ground"}, "joints": {"made": true, "spacing": 60},
+		"steel": {"kind": "bars"}, "figure": {"panels_in_stretch": 2, "steel_ratio": 0.6},
 	}
 }
 
