@@ -28,7 +28,7 @@ func barsToUse(c *Calc) (Value, error) {
 			continue
 		}
 		at := math.Min(far, farthest)
-		c.Step("#%s bars: %s / %s × 12, so every %s; every %s gives %s", size, Q(area, "in2"), Q(need.Best, "in2/ft"), Q(far, "in"), Q(at, "in"), Q(12*area/at, "in2/ft"))
+		c.Step("#%s bars of %s for %s: every %s; every %s gives %s", size, Q(area, "in2"), Q(need.Best, "in2/ft"), Q(far, "in"), Q(at, "in"), Q(12*area/at, "in2/ft"))
 		if chosen.Best == 0 {
 			chosen = Between(math.Min(farthest, math.Floor(12*area/need.High)), at, math.Min(farthest, math.Floor(12*area/need.Low)))
 		}

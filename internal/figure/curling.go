@@ -83,7 +83,7 @@ func springs(c *Calc) (slabOnSprings, error) {
 	s := slabOnSprings{modulus: l.number("joints.elasticity") * math.Sqrt(c.Num("order.strength")), poisson: l.number("joints.poisson")}
 	t, k := c.Num("member.thickness"), c.Num("ground.subgrade_modulus")
 	s.radius = math.Pow(s.modulus*t*t*t/(12*(1-s.poisson*s.poisson)*k), 0.25)
-	c.Step("E %s; l = (%.3g × %.3g³ / (12 × (1 - %.2f²) × %.4g))^¼ = %s", Q(s.modulus, "psi"), s.modulus, t, s.poisson, k, Q(s.radius, "in"))
+	c.Step("E %s; l = (%.3g × %.3g³ / (12 × (1 - %.2f²) × %.4g))^¼ in pounds and inches = %s", Q(s.modulus, "psi"), s.modulus, t, s.poisson, k, Q(s.radius, "in"))
 	if c.names("joints.gradient") {
 		fall, expansion := c.Num("joints.gradient")*t, c.Num("mix.thermal_expansion")
 		s.heat = s.modulus * expansion / 1e6 * math.Abs(fall)

@@ -19,13 +19,13 @@ func reinforcementFigures() []Figure {
 				{Needs: []string{"steel.bar_size", "steel.spacing"}, Compute: func(c *Calc) (Value, error) {
 					bar, err := barArea(c)
 					v := bar * 12 / c.Num("steel.spacing")
-					c.Step("#%.0f bar %s × 12 / %s = %s", c.Num("steel.bar_size"), Q(bar, "in2"), Q(c.Num("steel.spacing"), "in"), Q(v, "in2/ft"))
+					c.Step("a #%.0f bar of %s in every %s = %s", c.Num("steel.bar_size"), Q(bar, "in2"), Q(c.Num("steel.spacing"), "in"), Q(v, "in2/ft"))
 					return Exact(v), err
 				}},
 				{Needs: []string{"steel.wire", "steel.spacing"}, Compute: func(c *Calc) (Value, error) {
 					per, err := c.Limit("steel.wire_area")
 					v := c.Num("steel.wire") * per * 12 / c.Num("steel.spacing")
-					c.Step("wire W%.4g: %.4g in² × 12 / %s = %s", c.Num("steel.wire"), c.Num("steel.wire")*per, Q(c.Num("steel.spacing"), "in"), Q(v, "in2/ft"))
+					c.Step("a W%.4g wire of %s in every %s = %s", c.Num("steel.wire"), Q(c.Num("steel.wire")*per, "in2"), Q(c.Num("steel.spacing"), "in"), Q(v, "in2/ft"))
 					return Exact(v), err
 				}},
 			},
@@ -40,7 +40,7 @@ func reinforcementFigures() []Figure {
 				Compute: func(c *Calc) (Value, error) {
 					area, t := c.Figure("steel_area").Best, c.Num("member.thickness")
 					v := 100 * area / (12 * t)
-					c.Step("%s / (12 × %s) = %s", Q(area, "in2/ft"), Q(t, "in"), Q(v, "%"))
+					c.Step("%s over %s of concrete = %s", Q(area, "in2/ft"), Q(t, "in"), Q(v, "%"))
 					return Exact(v), nil
 				},
 			}},

@@ -87,7 +87,7 @@ func shrinkageACI209(c *Calc) (Value, error) {
 	for _, f := range factors {
 		shrinkage *= f
 	}
-	c.Step("humidity %.0f %%: %.3f; drying thickness %s: 1.2 × exp(-0.12 × %.3g) = %.3f", 100*h, factors[0], Q(depth, "in"), depth, factors[1])
+	c.Step("humidity %.0f %%: %.3f; drying thickness %s: 1.2 × exp(-0.12 × %.3g inches) = %.3f", 100*h, factors[0], Q(depth, "in"), depth, factors[1])
 	c.Step("slump %s: %.3f; sand %.3g %%: %.3f; cement %s: %.3f", Q(slump, "in"), factors[2], sand, factors[3], Q(cement, "lb/yd3"), factors[4])
 	c.Step("air %.3g %%: %.3f; moist curing %s: %.3f", air, factors[5], Q(cured, "d"), factors[6])
 	c.Step("780 × all seven = %s", Q(shrinkage, "millionths"))

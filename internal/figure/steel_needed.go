@@ -84,7 +84,7 @@ func steelNeededFigures() []Figure {
 					return math.Ceil(10*area*c.Num("steel.spacing")/12/per-1e-9) / 10
 				}
 				need := c.Figure("steel_needed")
-				c.Step("%s × %s / 12 = W%.1f", Q(need.Best, "in2/ft"), Q(c.Num("steel.spacing"), "in"), size(need.Best))
+				c.Step("%s in every %s: W%.1f", Q(need.Best, "in2/ft"), Q(c.Num("steel.spacing"), "in"), size(need.Best))
 				return Between(size(need.Low), size(need.Best), size(need.High)), err
 			}}},
 		},
@@ -111,7 +111,7 @@ func minimumSteel(c *Calc) (Value, error) {
 		ratio = math.Max(l.number("steel.least_ratio", edition, "least"), l.number("steel.least_ratio", edition, "grade 60")*grade60/yield)
 	}
 	v := ratio / 100 * 12 * c.Num("member.thickness")
-	c.Step("ACI %s, steel of %s: %.3g %% × 12 × %s = %s", edition, Q(yield, "psi"), ratio, Q(c.Num("member.thickness"), "in"), Q(v, "in2/ft"))
+	c.Step("ACI %s, steel of %s: %.3g %% of %s of concrete = %s", edition, Q(yield, "psi"), ratio, Q(c.Num("member.thickness"), "in"), Q(v, "in2/ft"))
 	return Exact(v), l.err
 }
 
@@ -119,7 +119,7 @@ func crackControlSteel(c *Calc) (Value, error) {
 	l := lookup{c: c}
 	gross := 12 * c.Num("member.thickness")
 	least, better := l.number("steel.crack_control_ratio")/100*gross, l.number("steel.crack_control_ratio_better")/100*gross
-	c.Step("0.5 %% × 12 × %s = %s; 0.6 %%: %s", Q(c.Num("member.thickness"), "in"), Q(least, "in2/ft"), Q(better, "in2/ft"))
+	c.Step("0.5 %% of %s of concrete = %s; 0.6 %%: %s", Q(c.Num("member.thickness"), "in"), Q(least, "in2/ft"), Q(better, "in2/ft"))
 	return Between(least, least, better), l.err
 }
 

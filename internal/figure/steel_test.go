@@ -30,7 +30,7 @@ func TestDragSteel(t *testing.T) {
 func TestBarsOfTheExamples(t *testing.T) {
 	r := known(t, "bars_to_use", slabOfTheExamples())
 	assert.Equal(t, 18.0, r.Best, "no farther apart than 18 in")
-	assert.Contains(t, strings.Join(r.Working, "\n"), "#3 bars: {0.11 in2} / {0.045 in2/ft} × 12, so every {29 in}")
+	assert.Contains(t, strings.Join(r.Working, "\n"), "#3 bars of {0.11 in2} for {0.045 in2/ft}: every {29 in}")
 	assert.InDelta(t, 0.046, known(t, "steel_area", facts{"steel.bar_size": 3.0, "steel.spacing": 29.0}).Best, 0.0005)
 	assert.InDelta(t, 0.073, known(t, "steel_area", facts{"steel.bar_size": 3.0, "steel.spacing": 18.0}).Best, 0.0005)
 }
@@ -50,7 +50,7 @@ func TestMinimumSteel(t *testing.T) {
 	assert.InDelta(t, 0.86, known(t, "crack_control_steel", job).High, 0.005)
 	assert.InDelta(t, 0.72, known(t, "crack_control_steel", job).Best, 1e-6)
 	job["steel.purpose"] = "minimum"
-	assert.Contains(t, strings.Join(known(t, "bars_to_use", job).Working, "\n"), "#5 bars: {0.31 in2} / {0.2592 in2/ft} × 12, so every {14 in}", "the paper has one #5 a foot")
+	assert.Contains(t, strings.Join(known(t, "bars_to_use", job).Working, "\n"), "#5 bars of {0.31 in2} for {0.2592 in2/ft}: every {14 in}", "the paper has one #5 a foot")
 }
 
 // TestMinimumSteelByEdition against ACI 318: 318-19 has 0.0018 for all grades; before, 0.0020 below Grade 60, 0.0018 at it,
