@@ -57,15 +57,9 @@ func twoJobs(t *testing.T, b *rulebook.Book, p *rulebook.Practice) (wrong, right
 
 func judgement(t *testing.T, b *rulebook.Book, j *job.Job, id string) *rulebook.Judgement {
 	t.Helper()
-	review, err := b.Judge(context.Background(), j)
+	one, err := b.JudgeOne(context.Background(), j, id)
 	require.NoError(t, err)
-	for _, one := range review.Judgements {
-		if one.Practice.ID == id {
-			return one
-		}
-	}
-	require.Fail(t, "no judgement", id)
-	return nil
+	return one
 }
 
 func hasNumber(j *rulebook.Judgement, name string) bool {
