@@ -1,6 +1,10 @@
 package figure
 
-import "hearsay/internal/limit"
+import (
+	"fmt"
+
+	"hearsay/internal/limit"
+)
 
 // frostBounds leave open how the concrete meets frost: from none to salted.
 var frostBounds = []Bound{
@@ -32,18 +36,6 @@ func airFigures() []Figure {
 				return airFor(c)
 			}}},
 		},
-		{
-			Name: "air_needed", Title: "least air content to order", Unit: "%",
-			Method: "the air to order, less what strong concrete may have less", Cites: where,
-			Ways: []Way{{Sharpens: append([]Bound{{Fact: "order.strength", Lowest: 20000.0, Highest: 0.0}}, sharpens...), Compute: func(c *Calc) (Value, error) {
-				air, err := airFor(c)
-				if err != nil || frost(c) == "dry" || c.Num("order.strength") <= c.Of("air.strong") {
-					return air, err
-				}
-				c.Step("above %s it may be %s less", Q(c.Of("air.strong"), "psi"), Q(c.Of("air.strong_allowance"), "%"))
-				return Exact(air.Best - c.Of("air.strong_allowance")), nil
-			}}},
-		},
 		orderedAirEnd("air_low", "least air where the truck discharges", -1),
 		orderedAirEnd("air_high", "most air where the truck discharges", 1),
 	}
@@ -67,10 +59,14 @@ func airFor(c *Calc) (Value, error) {
 	if err != nil {
 		return Value{}, err
 	}
-	v, err := along(table, stone, "of aggregate", "in")
+	row, err := rowBelow(table, stone)
+	if err != nil {
+		return Value{}, fmt.Errorf("the table of air: %w", err)
+	}
+	v := table[row]
 	words := map[string]string{"sometimes": "wet now and then", "often": "often wet or salted"}
 	c.Step("stone of %s, %s when it freezes: %s", Q(stone, "in"), words[wet], Q(v, "%"))
-	return Exact(v), err
+	return Exact(v), nil
 }
 
 // orderedAirEnd is one end of the tolerance on the air to order.

@@ -25,30 +25,21 @@ func leastFigures() []Figure {
 			Name: "least_strength", Title: "least strength for the use and the exposure", Unit: "psi",
 			Method: "the largest of what the use, the frost and the salt ask for; of a structural member, what its exposure classes ask for",
 			Ways: []Way{
-				{Needs: []string{"member.use"}, Sharpens: bounds, Compute: func(c *Calc) (Value, error) { return Exact(leastStrength(c, c.Text("member.use"))), nil }},
+				{Needs: []string{"member.use"}, Sharpens: bounds, Compute: func(c *Calc) (Value, error) { return leastStrength(c, c.Text("member.use")) }},
 				// Formed members of one kind all need the same, whatever their use; slabs do not.
 				{Needs: []string{"member.kind"}, Sharpens: bounds, Compute: func(c *Calc) (Value, error) {
 					kind := c.Text("member.kind")
 					if !slices.Contains([]string{"wall", "footing", "column", "beam"}, kind) {
 						return Value{}, fmt.Errorf("what it is for is not said (member.use)")
 					}
-					return Exact(leastStrength(c, kind)), nil
+					return leastStrength(c, kind)
 				}},
 			},
 		},
 		{
 			Name: "ratio_to_order", Title: "w/cm to order", Unit: "",
-			Method: "what the frost allows where it freezes while wet; elsewhere the ratio that gives the least strength", Cites: ratioByMass,
-			Ways: []Way{{Needs: []string{"figure.least_strength"}, Sharpens: downward(frostBounds), Compute: func(c *Calc) (Value, error) {
-				wet := frost(c)
-				if wet == "dry" {
-					ratio, err := ratioFor(c, c.Figure("least_strength").Best, false)
-					return Exact(ratio), err
-				}
-				most := c.Of("order.frost_ratio", wet)
-				c.Step("where it freezes while wet, at most %.2f", most)
-				return Exact(most), nil
-			}}},
+			Method: "the least that frost, salt or the exposure classes of a structural member allow; where none of them bears, the ratio that gives the least strength", Cites: ratioByMass,
+			Ways: []Way{{Needs: []string{"figure.least_strength"}, Sharpens: downward(bounds), Compute: ratioToOrder}},
 		},
 	}
 }
@@ -62,48 +53,71 @@ func downward(bounds []Bound) []Bound {
 	return turned
 }
 
-func leastStrength(c *Calc, use string) float64 {
-	wet := frost(c)
-	salted := c.Flag("exposure.freezes") && c.Flag("exposure.salted")
-	v := most(c, 0, c.Of("order.use_strength", use), "for the use")
+func leastStrength(c *Calc, use string) (Value, error) {
+	v := mostOf(c, 0, c.Of("order.use_strength", use), "for the use")
 	if !c.Flag("exposure.structural") {
-		v = most(c, v, c.Of("order.frost_strength", use, wet), "for the frost")
-		if salted {
-			v = most(c, v, c.Of("order.salt_strength", c.Text("job.residential_code")), "for salt, by ACI "+c.Text("job.residential_code"))
+		v = mostOf(c, v, c.Of("order.frost_strength", use, frost(c)), "for the frost")
+		if salted(c) {
+			v = mostOf(c, v, c.Of("order.salt_strength", c.Text("job.residential_code")), "for salt, by ACI "+c.Text("job.residential_code"))
 		}
-		return v
+		return Exact(v), nil
 	}
-	if class := frostClass(c, wet, salted); class != "" {
-		v = most(c, v, structuralStrength(c, class), "for class "+class)
+	for _, class := range classesOf(c) {
+		psi, err := byEdition(c, "durability.class_strength", class)
+		if err != nil {
+			return Value{}, err
+		}
+		v = math.Max(v, psi.Best)
 	}
-	if c.Flag("exposure.external_chloride") && !c.Flag("exposure.plain") { // which follows from sea water and from salt
-		v = most(c, v, c.Of("order.chloride_strength"), "for class C2")
-	}
-	if c.Flag("member.watertight") {
-		v = most(c, v, c.Of("order.watertight_strength"), "to keep water out")
-	}
-	return v
+	return Exact(v), nil
 }
 
-func most(c *Calc, so, one float64, why string) float64 {
+func mostOf(c *Calc, so, one float64, why string) float64 {
 	c.Step("%s: %s", why, Q(one, "psi"))
 	return math.Max(so, one)
 }
 
-// frostClass is the exposure class F of ACI 318; "" where it does not freeze while wet.
-func frostClass(c *Calc, wet string, salted bool) string {
-	switch {
-	case salted && c.Flag("exposure.plain"):
-		return "F3 plain"
-	case salted:
-		return "F3"
+func salted(c *Calc) bool { return c.Flag("exposure.freezes") && c.Flag("exposure.salted") }
+
+// classesOf are the exposure classes of a structural member for frost, salt and water. Sulfate is judged by itself.
+func classesOf(c *Calc) []string {
+	var classes []string
+	switch wet := frost(c); {
+	case salted(c):
+		classes = append(classes, "F3")
+	case wet != "dry":
+		classes = append(classes, map[string]string{"sometimes": "F1", "often": "F2"}[wet])
 	}
-	return map[string]string{"sometimes": "F1", "often": "F2"}[wet]
+	if c.Flag("exposure.external_chloride") && !c.Flag("exposure.plain") { // which follows from sea water and from salt
+		classes = append(classes, "C2")
+	}
+	if c.Flag("member.watertight") {
+		classes = append(classes, "W")
+	}
+	return classes
 }
 
-func structuralStrength(c *Calc, class string) float64 {
-	if c.Text("job.concrete_code") == "318-19" {
-		return c.Of("order.structural_strength_2019", class)
+func ratioToOrder(c *Calc) (Value, error) {
+	most := math.Inf(1)
+	switch {
+	case c.Flag("exposure.structural"):
+		for _, class := range classesOf(c) {
+			ratio, err := byEdition(c, "durability.class_ratio", class)
+			if err != nil {
+				return Value{}, err
+			}
+			most = math.Min(most, ratio.Best)
+		}
+	case salted(c):
+		most = c.Of("durability.salted_ratio")
+		c.Step("where it is salted, at most %.2f", most)
+	case frost(c) != "dry":
+		most = c.Of("durability.wet_ratio")
+		c.Step("where it freezes while wet, at most %.2f", most)
 	}
-	return c.Of("order.structural_strength", c.Text("job.concrete_code"), class)
+	if !math.IsInf(most, 1) {
+		return Exact(most), nil
+	}
+	ratio, err := ratioFor(c, c.Figure("least_strength").Best, false)
+	return Exact(ratio), err
 }
