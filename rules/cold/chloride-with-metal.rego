@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: stop
+#   engineer: true
 #   why: "Chloride takes away the film that keeps steel in concrete from rusting. Prestressing steel can snap, aluminum and zinc are eaten by it, and bars in concrete that gets wet rust, swell and burst the cover off."
 #   do: "Order a non-chloride accelerator, Type III cement or warmer concrete instead."
 #   numbers: [water-soluble chloride by mass of cementitious material]

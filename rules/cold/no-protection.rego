@@ -4,6 +4,7 @@
 # custom:
 #   stage: before
 #   severity: stop
+#   costs: [tear_out_cost]
 #   why: "Water in young concrete turns to ice, swells and tears the paste apart. What freezes before it has some {500 psi} can lose up to half of its strength for good; it looks sound when it thaws and is not."
 #   do: "Have blankets on site before the first truck, lay them as soon as the surface bears them, double at the edges, and leave them for the hours given. Or place on a warmer day."
 #   numbers: [R-value of the cover, hours the cover must stay, hours to 500 psi, hour the surface freezes, lowest surface temperature]

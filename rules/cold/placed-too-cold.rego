@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   costs: [rejected_load_cost]
 #   why: "Cold concrete sets hours late, bleeds on and gains strength slowly, and a thin section has little heat of its own to keep it from freezing."
 #   do: "Ask the plant for hot water, and warm aggregates in hard frost, so that it arrives at the temperature given. Do not ask for much more: hotter concrete stiffens on the way and cracks when it cools."
 #   numbers: [least temperature as placed, mixing-water temperature that gives it, least temperature as mixed in this air]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: during
 #   severity: fix
+#   costs: [rejected_load_cost]
 #   why: "Too little air and the surface flakes off in the first hard winters; too much and every point of it costs about a twentieth of the strength."
 #   do: "Test again at once from another part of the sample; a second failure fails the load. Have the plant correct the dose, and test at the end of the pump line as well as at the chute."
 #   numbers: [air measured, tolerance band]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: during
 #   severity: fix
+#   costs: [crew_waiting_cost]
 #   why: "Fresh concrete joins what is already placed only while that is still plastic. After that there is a seam that leaks, shows and cracks, and no vibrating heals it."
 #   do: "Shorten the gap, order a retarder, or keep the edge alive with the vibrator. If it cannot be kept, stop at a straight bulkhead and make it a construction joint."
 #   numbers: [longest gap, time to initial set]

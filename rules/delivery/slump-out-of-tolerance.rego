@@ -4,6 +4,7 @@
 # custom:
 #   stage: during
 #   severity: fix
+#   costs: [rejected_load_cost]
 #   why: "Slump says little about strength, but a change of slump says that something changed: water, sand moisture, air, temperature or age. A truck unlike the one before is a different concrete."
 #   do: "Test again from another part of the sample; if it fails again the load fails. Then look first at the moisture of the sand and the batch water on the ticket, next at age and temperature, next at air."
 #   numbers: [slump measured, tolerance band, spread between trucks]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: during
 #   severity: stop
+#   costs: [rejected_load_cost]
 #   why: "Concrete stiffens while it rides and waits. Past the limit it is usually kept going with water, and that is what spoils it. Editions differ: {90 min} and {300 rev} up to 2013, {90 min} until 2020, and since 2021 no limit unless the order or the producer sets one."
 #   do: "Send it back, or get the purchaser's word that the limit is set aside, and then place it only while slump and temperature hold without a drop of water. Order a retarder or a nearer plant for the loads to come."
 #   numbers: [age at the end of discharge, time limit, minutes left]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: mind
+#   costs: [truck_waiting_cost]
 #   why: "Trucks that come faster than they are emptied stand in line while the concrete in them ages; trucks that come too far apart leave an open face that stiffens before the next load meets it."
 #   do: "Order the trucks one unloading time apart, and call the plant as soon as the pace changes."
 #   numbers: [truck spacing to order, placing rate, unloading time of a load, age of the worst load]

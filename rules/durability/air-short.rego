@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   costs: [tear_out_cost]
 #   why: "Water swells as it freezes. Billions of air bubbles, finer than sand, give it room inside the concrete; with too few of them the surface scales off winter by winter. Smaller stone means more mortar, and that needs more air."
 #   do: "Order the total air that the stone size and the exposure call for, and have it tested where the truck discharges."
 #   numbers: [air content, tolerance either way]

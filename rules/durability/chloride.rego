@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   engineer: true
 #   why: "Concrete keeps steel from rusting by a thin film on the steel. Chloride eats through that film, and rust takes several times the room of the steel: the concrete cracks over the bars and spalls. What is mixed in does as much harm as salt from outside."
 #   do: "Leave calcium chloride out, take an accelerator without chloride, and have all sources added up: cement, aggregates, water and every admixture."
 #   numbers: [chloride from all sources, chloride from calcium chloride]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   engineer: true
 #   why: "Some stone and sand dissolve in the alkalis of the cement and turn into a gel that soaks up water and swells. It takes years, it needs moisture, and once it has begun nothing stops it: the concrete cracks like a map."
 #   do: "Have the aggregate tested with the cement it will meet; use enough fly ash or slag, shown by test to hold the expansion down, or limit the alkalis in a yard, or take other aggregate."
 #   numbers: [alkali loading, mortar-bar expansion, fly ash that stops it, slag that stops it]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   engineer: true
 #   why: "Sulfate from soil or water goes into the concrete and makes crystals with a part of ordinary cement; the crystals need room, and the concrete swells, cracks and turns soft. A cement with little of that part and a dense concrete withstand it."
 #   do: "Have the soil and the water tested, and order cement and water-cement ratio for their class; in severe sulfate Type V or HS cement, in very severe sulfate with fly ash or slag beside it."
 #   numbers: [sulfate class, w/cm, sulfate in the soil, sulfate in the water]

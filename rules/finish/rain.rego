@@ -4,6 +4,7 @@
 # custom:
 #   stage: before
 #   severity: stop
+#   costs: [tear_out_cost]
 #   why: "Rain on concrete that has not set washes the paste out of the top, and whatever water is then worked in weakens what is left. Once it has set, rain does it no harm and even cures it."
 #   do: "Have plastic and something to hold it down on site before the first truck, or move the day. If rain has fallen, let it run off or push it off, and never float it in."
 #   numbers: [hours to final set against the hour of rain]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: before
 #   severity: stop
+#   costs: [tear_out_cost]
 #   why: "Frozen ground holds more water than it can carry when it thaws. It chills the bottom of the slab, then melts from above into mud and settles unevenly, and the slab over it cracks. The warmth of fresh concrete thaws an inch or two of it, and freezes doing so."
 #   do: "Thaw it all the way down with a hydronic heater under blankets, compact what has softened, and keep it covered until the truck is there. Scrape off snow and ice."
 #   numbers: [depth of frost, depth thawed, hours of thawing still needed]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: during
 #   severity: fix
+#   costs: [reducer_route_cost]
 #   why: "Heat and haul take slump, and a hose gives it back at the price of strength, cracks and dusting. The stiffness comes from setting and drying; water hides it for a quarter of an hour."
 #   do: "Bring the slump back with a water reducer, order a retarder or hydration stabilizer for the next loads, send smaller loads closer together, and have the concrete cooled."
 #   numbers: [slump lost to the heat of the concrete, slump that a water reducer gives back]

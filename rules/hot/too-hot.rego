@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   costs: [rejected_load_cost]
 #   why: "Hot concrete takes more water for the same slump, stiffens on the way and sets before it can be finished. It is strong early and weaker later than the same mix placed cool."
 #   do: "Have the plant cool it: chilled water or ice, shaded and sprinkled stone, cement that is not fresh from the mill. Or place at night."
 #   numbers: [concrete temperature, temperature from the ingredients, mixing-water temperature that brings it down, ice that brings it down]

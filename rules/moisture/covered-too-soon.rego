@@ -4,6 +4,7 @@
 # custom:
 #   stage: after
 #   severity: stop
+#   costs: [tear_out_cost]
 #   why: "Concrete holds far more water than it needs and gives it off slowly, from the bottom up. A covering laid too soon locks it in; the water gathers below it, softens the glue and comes up as bubbles, stains and smell months later."
 #   do: "Close the building in, keep the room warm and dry, and cover the floor when a test below the surface meets what the maker of the covering allows; the date is a forecast, the test decides."
 #   numbers: [days of drying, humidity in the slab, vapor emission]

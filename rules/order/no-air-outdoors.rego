@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: stop
+#   costs: [tear_out_cost]
 #   why: "Water in the concrete swells as it freezes. Entrained air leaves it millions of tiny rooms to swell into; without them the surface flakes off, first where it is wet and salted."
 #   do: "Order air-entrained concrete with the air content shown, and have it tested where the truck discharges."
 #   numbers: [air to order, air where the truck discharges]

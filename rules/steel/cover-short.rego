@@ -4,6 +4,7 @@
 # custom:
 #   stage: before
 #   severity: fix
+#   engineer: true
 #   why: "The concrete over the steel keeps water, salt and air away from it. Where it is thin the steel rusts, and rust takes more room than steel and pushes the concrete off."
 #   do: "Set chairs and spacers to the cover of the exposure, and measure it before the concrete comes: {3 in} against the ground it is cast on."
 #   numbers: [least cover, cover given]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: order
 #   severity: fix
+#   engineer: true
 #   why: "Fine synthetic fibers knit the paste together in its first hours and so hinder early cracks. They are too short and too weak to carry a load or to hold a crack of hardened concrete closed."
 #   do: "Keep the structural steel and the joints. Where fibers are to replace steel it takes large synthetic or steel fibers at a dose whose strength after cracking was tested, chosen by an engineer."
 package practice.steel["fibres-for-structure"]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: before
 #   severity: fix
+#   engineer: true
 #   why: "Concrete cracks at a strain several times smaller than its own shrinkage, and steel cannot stretch it further. Light steel gives way where the crack opens; only a great deal of it, close together, splits the movement into many cracks too fine to see."
 #   do: "Keep the joints at the spacing of a plain slab and let light steel only hold them and stray cracks together. To do without joints have an engineer design continuous steel of half a per cent of the slab or more."
 #   numbers: [steel that would really do without joints, strain the slab must take, strain it cracks at, crack opening with this steel, crack width taken as reasonable]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: before
 #   severity: fix
+#   engineer: true
 #   why: "Steel below a certain area gives way at the first crack and then does nothing at all. How much it takes depends on what it is for: little to drag a slab between its joints over the ground, several times as much to keep cracks fine."
 #   do: "Say what the steel is for, and give it the area that takes, with bars or sheets that can be kept at their height."
 #   numbers: [area provided, area by subgrade drag, area by shrinkage-temperature ratio, bar or wire that gives it]

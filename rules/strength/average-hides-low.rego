@@ -4,6 +4,7 @@
 # custom:
 #   stage: after
 #   severity: fix
+#   engineer: true
 #   why: "An average lets strong loads make up for weak ones, but each load stands in its own place. That is why two things are asked of a series of tests: every average of three in a row reaches the specified strength, and no single test lies far below it."
 #   do: "Judge the series by both. Where one fails, find the load and look into it, take cores if it matters, and raise the average of what is still to come."
 #   numbers: [lowest average of three, margin of the lowest average of three, lowest test, margin of the lowest test, average of all tests]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: after
 #   severity: fix
+#   engineer: true
 #   why: "A core is cut from concrete that was placed, vibrated and cured on the site, and drilling hurts it; it tests lower than a cylinder of the very same concrete. Its limits are lower for that reason, not out of leniency."
 #   do: "Take three cores for each doubtful place: the average has to reach the one share of the specified strength, and each core the other."
 #   numbers: [average of the cores, lowest core, average as a share, lowest as a share]

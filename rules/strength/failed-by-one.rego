@@ -4,6 +4,7 @@
 # custom:
 #   stage: after
 #   severity: fix
+#   engineer: true
 #   why: "Tests scatter even when the concrete is the same, and about one in a hundred comes out low by chance. The rules reckon with that: one test may fall short by a set amount as long as the averages hold."
 #   do: "Accept it if the averages of three hold. If a test falls further short, look into it first: how the cylinders were made and kept, then cores; nothing comes out for one cylinder."
 #   numbers: [shortfall, lowest test]

@@ -4,6 +4,7 @@
 # custom:
 #   stage: after
 #   severity: fix
+#   engineer: true
 #   why: "Concrete is hard long before it is strong. At a day it has perhaps a fifth of its strength, in the cold far less; a wheel at the edge cracks it then, and the crack stays. What counts is strength, and strength comes with time and warmth together."
 #   do: "Go by strength in place, from a maturity record or from cylinders kept beside the slab; without them wait until the slowest of the curves has the strength."
 #   numbers: [strength then, strength then as a share, hour it is reached, hours until side forms may come off]
