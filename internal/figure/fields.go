@@ -28,6 +28,7 @@ func fields() [][]Figure {
 		floorDryingFigures(),
 		moistureTestFigures(),
 		permeabilityFigures(),
+		formFigures(),
 		evaporationFigures(),
 		dryingFigures(),
 		settingFigures(),
