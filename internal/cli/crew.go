@@ -1,0 +1,254 @@
+package cli
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"slices"
+
+	"github.com/spf13/cobra"
+
+	"hearsay/corpus"
+	"hearsay/internal/crew"
+	"hearsay/internal/quantity"
+	"hearsay/internal/rulebook"
+)
+
+// crewOptions are the flags that talks and quizzes share.
+type crewOptions struct {
+	beliefs   []string
+	topic     string
+	season    string
+	low, high string
+	job       string
+	crew      string
+	most      int
+	seed      uint64
+	language  string
+	format    string
+	title     string
+	data      string
+}
+
+func (a *app) crewCommand() *cobra.Command {
+	c := &cobra.Command{
+		Use:   "crew",
+		Short: "Toolbox talks and quizzes for a crew, and who has heard what",
+		Long: `Crew helps a trainer: talks of ten minutes on what people say, quizzes with a key and
+the crew's own numbers, and a memory of what has not sunk in and when to ask again.`,
+		Example: `  hearsay crew talk --topic water --format html > talk.html
+  hearsay crew quiz --topic water --format html > quiz.html`,
+	}
+	c.AddCommand(a.crewTalk(), a.crewQuiz(), a.crewBeliefs())
+	return c
+}
+
+func (o *crewOptions) register(c *cobra.Command) {
+	f := c.Flags()
+	f.StringArrayVar(&o.beliefs, "belief", nil, "a belief by its name, `topic/name`; may be given several times")
+	f.StringVar(&o.topic, "topic", "", "beliefs on this topic, such as water or joints")
+	f.StringVar(&o.season, "season", "", "beliefs of the season: cold or hot")
+	f.StringVar(&o.low, "low", "", "lowest air temperature of the forecast, such as \"25 F\": chooses the season")
+	f.StringVar(&o.high, "high", "", "highest air temperature of the forecast: chooses the season")
+	f.StringVar(&o.job, "job", "", "beliefs behind what is wrong with the job in this `file`")
+	f.StringVar(&o.crew, "crew", "", "the crew: what it keeps getting wrong comes first")
+	f.Uint64Var(&o.seed, "seed", 0, "number that chooses where more fits than is wanted, and draws the questions")
+	f.StringVar(&o.language, "language", "en", "language: en or es")
+	f.StringVar(&o.format, "format", "text", "text, md or html")
+	f.StringVar(&o.title, "title", "", "title on the sheet")
+	f.StringVar(&o.data, "data", "", dataHelp)
+}
+
+const dataHelp = "database file (default: HEARSAY_DATA, or hearsay/hearsay.db in your configuration folder)"
+
+func (a *app) crewTalk() *cobra.Command {
+	var o crewOptions
+	c := &cobra.Command{
+		Use:   "talk",
+		Short: "Print a toolbox talk of ten minutes on one to four beliefs",
+		Example: `  hearsay crew talk --belief water/little-water-is-harmless --belief water/water-late-is-fine
+  hearsay crew talk --low "25 F" --language es
+  hearsay crew talk --job job.yaml --format html > talk.html`,
+		Args: cobra.NoArgs,
+		RunE: func(cmd *cobra.Command, _ []string) error { return a.talk(cmd.Context(), o) },
+	}
+	o.register(c)
+	c.Flags().IntVar(&o.most, "most", 3, "how many beliefs, one to four")
+	return c
+}
+
+func (a *app) talk(ctx context.Context, o crewOptions) error {
+	if o.most < 1 || o.most > 4 {
+		return badInput{fmt.Errorf("--most %d does not fit ten minutes: write 1 to 4", o.most)}
+	}
+	t, beliefs, err := a.choose(ctx, o, false)
+	if err != nil {
+		return err
+	}
+	talk, err := t.Talk(o.title, beliefs)
+	if err != nil {
+		return badInput{err}
+	}
+	if a.json {
+		return a.printJSON(talk)
+	}
+	var out bytes.Buffer
+	switch o.format {
+	case "text":
+		talk.Text(&out)
+	case "md":
+		talk.Markdown(&out)
+	case "html":
+		if err := talk.HTML(&out); err != nil {
+			return err
+		}
+	default:
+		return badFormat(o.format)
+	}
+	_, err = out.WriteTo(a.out)
+	return err
+}
+
+func badFormat(format string) error {
+	return badInput{fmt.Errorf("--format %s is not known: write text, md or html", format)}
+}
+
+// trainer makes a trainer; book may be nil.
+func (a *app) trainer(language string, book *rulebook.Book) (*crew.Trainer, error) {
+	system, err := a.system()
+	if err != nil {
+		return nil, err
+	}
+	if !slices.Contains(crew.Languages(), language) {
+		return nil, badInput{fmt.Errorf("--language %s is not known: write en or es", language)}
+	}
+	return crew.NewTrainer(corpus.Files, book, language, system)
+}
+
+// choose finds the beliefs that the flags ask for. The rulebook is read only where it is needed.
+func (a *app) choose(ctx context.Context, o crewOptions, numbers bool) (*crew.Trainer, []string, error) {
+	var book *rulebook.Book
+	var err error
+	if numbers || o.job != "" || o.low != "" || o.high != "" {
+		if book, err = a.book(); err != nil {
+			return nil, nil, err
+		}
+	}
+	t, err := a.trainer(o.language, book)
+	if err != nil {
+		return nil, nil, err
+	}
+	choice := crew.Choice{Beliefs: o.beliefs, Topic: o.topic, Season: o.season, Seed: o.seed, Most: o.most}
+	if choice.Season == "" {
+		if choice.Season, err = forecastSeason(book, o.low, o.high); err != nil {
+			return nil, nil, err
+		}
+	}
+	if o.job != "" {
+		if choice.Practices, err = a.wrongPractices(book, o.job); err != nil {
+			return nil, nil, err
+		}
+		if len(choice.Practices) == 0 {
+			return nil, nil, badInput{fmt.Errorf("nothing is known to be wrong with %s, so it chooses no belief; choose by --topic or --season", o.job)}
+		}
+	}
+	if len(o.beliefs) == 0 && o.topic == "" && choice.Season == "" && o.job == "" && o.crew == "" {
+		return nil, nil, badInput{errors.New("choose what it is about: --belief, --topic, --season, --low, --job or --crew (`hearsay crew beliefs` lists the beliefs)")}
+	}
+	beliefs, err := t.Choose(choice)
+	if err != nil {
+		return nil, nil, badInput{err}
+	}
+	return t, beliefs, nil
+}
+
+// forecastSeason is cold or hot where the forecast crosses the limit for that weather; otherwise none.
+func forecastSeason(book *rulebook.Book, low, high string) (string, error) {
+	for _, f := range []struct {
+		flag, given, limit, season string
+		crosses                    func(v, limit float64) bool
+	}{
+		{"--low", low, "limit.cold.cold_weather", "cold", func(v, l float64) bool { return v < l }},
+		{"--high", high, "limit.hot.hot_weather", "hot", func(v, l float64) bool { return v > l }},
+	} {
+		if f.given == "" {
+			continue
+		}
+		q, err := quantity.ParseAs(f.given, "F")
+		if err != nil {
+			return "", badInput{fmt.Errorf("%s: %w", f.flag, err)}
+		}
+		l, ok := book.Limits.Find(f.limit)
+		if !ok {
+			return "", badInput{fmt.Errorf("%s cannot choose the season, since the rulebook has no limit for it: write --season %s", f.flag, f.season)}
+		}
+		if number, ok := l.Value.(float64); ok && f.crosses(q.Value, number) {
+			return f.season, nil
+		}
+	}
+	if low != "" || high != "" {
+		return "", badInput{errors.New("the forecast is neither cold nor hot: choose by --topic or --belief")}
+	}
+	return "", nil
+}
+
+// wrongPractices lists what is wrong with a job.
+func (a *app) wrongPractices(book *rulebook.Book, name string) ([]string, error) {
+	j, err := a.readJob(book, name)
+	if err != nil {
+		return nil, err
+	}
+	review, err := book.Judge(context.Background(), j)
+	if err != nil {
+		return nil, err
+	}
+	wrong := []string{}
+	for _, one := range review.Judgements {
+		if one.Status == rulebook.Wrong {
+			wrong = append(wrong, one.Practice.ID)
+		}
+	}
+	return wrong, nil
+}
+
+func (a *app) crewBeliefs() *cobra.Command {
+	var language string
+	c := &cobra.Command{
+		Use:   "beliefs",
+		Short: "List the beliefs that talks and quizzes can be about",
+		Args:  cobra.NoArgs,
+		RunE: func(*cobra.Command, []string) error {
+			t, err := a.trainer(language, nil)
+			if err != nil {
+				return err
+			}
+			list := []crew.Lesson{}
+			for _, id := range t.Beliefs() {
+				l, err := t.Lesson(id)
+				if err != nil {
+					return err
+				}
+				list = append(list, l)
+			}
+			if a.json {
+				return a.printJSON(list)
+			}
+			for _, l := range list {
+				fmt.Fprintf(a.out, "%-38s %s\n", l.Belief, l.Saying)
+			}
+			return nil
+		},
+	}
+	c.Flags().StringVar(&language, "language", "en", "language: en or es")
+	return c
+}
+
+// dataFile is where the database stands.
+func dataFile(given string) string {
+	if given == "" {
+		return os.Getenv("HEARSAY_DATA")
+	}
+	return given
+}
