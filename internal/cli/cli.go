@@ -99,6 +99,7 @@ code, the job's specification and licensed practice come first.`,
 	flags.StringVar(&a.color, "color", "auto", "color on a terminal: auto, always or never")
 	root.AddCommand(a.claimCommand(), a.reviewCommand(), a.figureCommand(), a.rulesCommand(), a.sourcesCommand(), a.factsCommand(),
 		a.checklistCommand(), a.orderCommand(), a.serveCommand(), a.bundleCommand(), a.packCommand(), a.doctorCommand(), a.versionCommand(), a.manualCommand())
+	root.AddCommand(a.crewCommand())
 	return root
 }
 

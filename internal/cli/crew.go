@@ -5,7 +5,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"os"
+	"maps"
 	"slices"
 
 	"github.com/spf13/cobra"
@@ -18,18 +18,18 @@ import (
 
 // crewOptions are the flags that talks and quizzes share.
 type crewOptions struct {
-	beliefs   []string
-	topic     string
-	season    string
-	low, high string
-	job       string
-	crew      string
-	most      int
-	seed      uint64
-	language  string
-	format    string
-	title     string
-	data      string
+	beliefs  []string
+	topic    string
+	season   string
+	low      string
+	job      string
+	crew     string
+	most     int
+	seed     uint64
+	language string
+	format   string
+	title    string
+	data     string
 }
 
 func (a *app) crewCommand() *cobra.Command {
@@ -41,7 +41,8 @@ the crew's own numbers, and a memory of what has not sunk in and when to ask aga
 		Example: `  hearsay crew talk --topic water --format html > talk.html
   hearsay crew quiz --topic water --format html > quiz.html`,
 	}
-	c.AddCommand(a.crewTalk(), a.crewQuiz(), a.crewBeliefs())
+	c.AddCommand(a.crewTalk(), a.crewQuiz(), a.crewRecord(), a.crewDue(), a.crewProgress(), a.crewBeliefs(),
+		a.crewExport(), a.crewImport(), a.crewBackup(), a.crewRestore(), a.crewForget())
 	return c
 }
 
@@ -51,7 +52,6 @@ func (o *crewOptions) register(c *cobra.Command) {
 	f.StringVar(&o.topic, "topic", "", "beliefs on this topic, such as water or joints")
 	f.StringVar(&o.season, "season", "", "beliefs of the season: cold or hot")
 	f.StringVar(&o.low, "low", "", "lowest air temperature of the forecast, such as \"25 F\": chooses the season")
-	f.StringVar(&o.high, "high", "", "highest air temperature of the forecast: chooses the season")
 	f.StringVar(&o.job, "job", "", "beliefs behind what is wrong with the job in this `file`")
 	f.StringVar(&o.crew, "crew", "", "the crew: what it keeps getting wrong comes first")
 	f.Uint64Var(&o.seed, "seed", 0, "number that chooses where more fits than is wanted, and draws the questions")
@@ -131,7 +131,7 @@ func (a *app) trainer(language string, book *rulebook.Book) (*crew.Trainer, erro
 func (a *app) choose(ctx context.Context, o crewOptions, numbers bool) (*crew.Trainer, []string, error) {
 	var book *rulebook.Book
 	var err error
-	if numbers || o.job != "" || o.low != "" || o.high != "" {
+	if numbers || o.job != "" || o.low != "" {
 		if book, err = a.book(); err != nil {
 			return nil, nil, err
 		}
@@ -142,7 +142,7 @@ func (a *app) choose(ctx context.Context, o crewOptions, numbers bool) (*crew.Tr
 	}
 	choice := crew.Choice{Beliefs: o.beliefs, Topic: o.topic, Season: o.season, Seed: o.seed, Most: o.most}
 	if choice.Season == "" {
-		if choice.Season, err = forecastSeason(book, o.low, o.high); err != nil {
+		if choice.Season, err = forecastSeason(book, o.low); err != nil {
 			return nil, nil, err
 		}
 	}
@@ -157,6 +157,11 @@ func (a *app) choose(ctx context.Context, o crewOptions, numbers bool) (*crew.Tr
 	if len(o.beliefs) == 0 && o.topic == "" && choice.Season == "" && o.job == "" && o.crew == "" {
 		return nil, nil, badInput{errors.New("choose what it is about: --belief, --topic, --season, --low, --job or --crew (`hearsay crew beliefs` lists the beliefs)")}
 	}
+	if o.crew != "" {
+		if err := a.knowCrew(ctx, o, &choice); err != nil {
+			return nil, nil, err
+		}
+	}
 	beliefs, err := t.Choose(choice)
 	if err != nil {
 		return nil, nil, badInput{err}
@@ -164,34 +169,45 @@ func (a *app) choose(ctx context.Context, o crewOptions, numbers bool) (*crew.Tr
 	return t, beliefs, nil
 }
 
-// forecastSeason is cold or hot where the forecast crosses the limit for that weather; otherwise none.
-func forecastSeason(book *rulebook.Book, low, high string) (string, error) {
-	for _, f := range []struct {
-		flag, given, limit, season string
-		crosses                    func(v, limit float64) bool
-	}{
-		{"--low", low, "limit.cold.cold_weather", "cold", func(v, l float64) bool { return v < l }},
-		{"--high", high, "limit.hot.hot_weather", "hot", func(v, l float64) bool { return v > l }},
-	} {
-		if f.given == "" {
-			continue
-		}
-		q, err := quantity.ParseAs(f.given, "F")
-		if err != nil {
-			return "", badInput{fmt.Errorf("%s: %w", f.flag, err)}
-		}
-		l, ok := book.Limits.Find(f.limit)
-		if !ok {
-			return "", badInput{fmt.Errorf("%s cannot choose the season, since the rulebook has no limit for it: write --season %s", f.flag, f.season)}
-		}
-		if number, ok := l.Value.(float64); ok && f.crosses(q.Value, number) {
-			return f.season, nil
-		}
+// knowCrew lets what a crew gets wrong come first. Where nothing else chooses, that alone is chosen.
+func (a *app) knowCrew(ctx context.Context, o crewOptions, choice *crew.Choice) error {
+	kept, err := openStore(ctx, o.data)
+	if err != nil {
+		return err
 	}
-	if low != "" || high != "" {
-		return "", badInput{errors.New("the forecast is neither cold nor hot: choose by --topic or --belief")}
+	defer kept.Close()
+	m, err := remember(ctx, kept, o.crew)
+	if err != nil {
+		return err
 	}
-	return "", nil
+	choice.Rank = m.Rank()
+	if len(o.beliefs) > 0 || o.topic != "" || choice.Season != "" || o.job != "" {
+		return nil
+	}
+	choice.Only = slices.Sorted(maps.Keys(choice.Rank))
+	if len(choice.Only) == 0 {
+		return badInput{fmt.Errorf("nothing is known that %s gets wrong: choose by --topic, --season or --belief", o.crew)}
+	}
+	return nil
+}
+
+// forecastSeason is cold where the forecast goes below the limit for cold weather.
+func forecastSeason(book *rulebook.Book, low string) (string, error) {
+	if low == "" {
+		return "", nil
+	}
+	q, err := quantity.ParseAs(low, "F")
+	if err != nil {
+		return "", badInput{fmt.Errorf("--low: %w", err)}
+	}
+	l, ok := book.Limits.Find("limit.cold.cold_weather")
+	if !ok {
+		return "", errors.New("the rulebook has no limit for cold weather")
+	}
+	if limit, ok := l.Value.(float64); !ok || q.Value >= limit {
+		return "", badInput{errors.New("the forecast is not cold: choose by --season hot, --topic or --belief")}
+	}
+	return "cold", nil
 }
 
 // wrongPractices lists what is wrong with a job.
@@ -243,12 +259,4 @@ func (a *app) crewBeliefs() *cobra.Command {
 	}
 	c.Flags().StringVar(&language, "language", "en", "language: en or es")
 	return c
-}
-
-// dataFile is where the database stands.
-func dataFile(given string) string {
-	if given == "" {
-		return os.Getenv("HEARSAY_DATA")
-	}
-	return given
 }

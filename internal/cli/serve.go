@@ -9,7 +9,6 @@ import (
 	"net/http"
 	"os"
 	"os/signal"
-	"path/filepath"
 	"runtime/debug"
 	"strings"
 	"syscall"
@@ -164,15 +163,9 @@ func loopback(at net.Addr) bool {
 }
 
 func openStore(ctx context.Context, path string) (*store.Store, error) {
-	if path == "" {
-		path = os.Getenv("HEARSAY_DATA")
-	}
-	if path == "" {
-		folder, err := os.UserConfigDir()
-		if err != nil {
-			return nil, badInput{fmt.Errorf("%w: name the database file with --data", err)}
-		}
-		path = filepath.Join(folder, "hearsay", "hearsay.db")
+	path, err := storePath(path)
+	if err != nil {
+		return nil, err
 	}
 	kept, err := store.Open(ctx, path)
 	if err != nil {

@@ -18,6 +18,9 @@ import (
 // TestMain lets the test binary play the server that is killed: with KEEP_IN set it writes until it dies, and says each
 // job that was acknowledged.
 func TestMain(m *testing.M) {
+	if path := os.Getenv("ANSWER_IN"); path != "" {
+		answerUntilKilled(path, os.Getenv("ANSWER_CODE"))
+	}
 	path := os.Getenv("KEEP_IN")
 	if path == "" {
 		os.Exit(m.Run())
