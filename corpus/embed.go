@@ -4,7 +4,8 @@ package corpus
 
 import "embed"
 
-// Files holds the corpus as it stands in this folder: topic/belief.md, words.yaml and unrelated.yaml.
+// Files holds the corpus as it stands in this folder: topic/belief.md, words.yaml, unrelated.yaml, and in es the entries in
+// Spanish.
 //
-//go:embed *.yaml */*.md
+//go:embed *.yaml */*.md es/*/*.md
 var Files embed.FS

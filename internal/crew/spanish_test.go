@@ -1,0 +1,79 @@
+package crew
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"hearsay/internal/quantity"
+)
+
+var braces = regexp.MustCompile(`\{[^}]*\}`)
+
+func TestNothingIsMissingInAnyLanguage(t *testing.T) {
+	first, err := readWords("en")
+	require.NoError(t, err)
+	for _, language := range Languages()[1:] {
+		w, err := readWords(language)
+		require.NoError(t, err)
+		for _, key := range first.Keys() {
+			if !assert.Contains(t, w.texts, key, "%s lacks %s", language, key) {
+				continue
+			}
+			want, got := braces.FindAllString(first.texts[key], -1), braces.FindAllString(w.texts[key], -1)
+			slices.Sort(want)
+			slices.Sort(got)
+			assert.Equal(t, want, got, "%s: %s", language, key)
+		}
+		for _, key := range w.Keys() {
+			assert.True(t, strings.HasPrefix(key, "unit.") || first.texts[key] != "", "%s: no text asks for %s", language, key)
+		}
+		tr, english := trainer(t, language), trainer(t, "en")
+		for _, id := range english.Beliefs() {
+			l, err := tr.Lesson(id)
+			if !assert.NoError(t, err) {
+				continue
+			}
+			e, err := english.Lesson(id)
+			require.NoError(t, err)
+			assert.NotEqual(t, e.Fact, l.Fact, id)
+			assert.Len(t, l.Ask, len(e.Ask), id)
+		}
+	}
+}
+
+// The numbers to remember are the same in every language.
+func TestTheNumbersToRememberAreTheSame(t *testing.T) {
+	english, spanish := trainer(t, "en"), trainer(t, "es")
+	for _, id := range english.Beliefs() {
+		e, err := english.corpus.Entry(id)
+		require.NoError(t, err)
+		var l Lesson
+		l.Verdict, l.Belief = string(e.Verdict), id
+		require.NoError(t, translate(spanish.files, "es", &l))
+		for _, q := range braces.FindAllString(l.Remember+l.Fact+l.Do+l.Why+l.Say, -1) {
+			_, err := quantity.Parse(strings.Trim(q, "{}"))
+			assert.NoError(t, err, id)
+			assert.Contains(t, e.Fact+e.Saying+e.Why+e.Do+e.Say+e.Remember+strings.Join(e.Numbers, " "), q, "%s says another number in Spanish", id)
+		}
+	}
+}
+
+func TestAQuizInSpanish(t *testing.T) {
+	tr := trainer(t, "es")
+	z, err := tr.Quiz(Plan{Beliefs: tr.Beliefs(), Questions: 150, Seed: 3})
+	require.NoError(t, err)
+	for _, q := range z.Questions {
+		assert.NotContains(t, q.Text, "{")
+		if q.Kind == "verdict" {
+			assert.Contains(t, q.Text, "¿Es mito, es cierto o depende?")
+		}
+	}
+	talk, err := tr.Talk("", []string{"cure/longer-is-stronger"})
+	require.NoError(t, err)
+	assert.Contains(t, talk.Lessons[0].Fact, "7 días")
+}
