@@ -126,7 +126,7 @@ func (a *app) handler(o serveOptions, kept *store.Store, token string) (http.Han
 	if err != nil {
 		return nil, err
 	}
-	server, err := web.New(web.Config{Listen: listen(reader), Book: book, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
+	server, err := web.New(web.Config{Words: reader, Book: book, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
 		Log: slog.New(slog.NewTextHandler(a.err, nil))})
 	if err != nil {
 		return nil, err

@@ -38,7 +38,7 @@ const (
 
 // Bounds between a claim and a job.
 const (
-	jobFigures = 3 // facts with figures that make a text a job beyond doubt
+	jobFigures = 2 // facts with figures that make a text a job beyond doubt
 	jobFacts   = 2 // facts that make a text a job when it is no claim that is known
 )
 
@@ -88,7 +88,7 @@ func (s *Server) answerClaim(r *http.Request, p *deskPage) error {
 
 // claimBeside puts the answer to a claim beside a job whose words are also one.
 func (s *Server) claimBeside(r *http.Request, p *deskPage, u *understood) error {
-	if u.figures() >= jobFigures {
+	if u.figures() > jobFigures {
 		return nil
 	}
 	a, err := s.hearClaim(p.Said)

@@ -31,7 +31,7 @@ func TestOtherSitesCannotSendForms(t *testing.T) {
 		r.Header.Set(header[0], header[1])
 		answer := s.do(r)
 		assert.Equal(t, http.StatusForbidden, answer.StatusCode)
-		assert.Contains(t, answer.text, "sent from another site")
+		has(t, answer.text, "sent from another site")
 	}
 }
 
@@ -57,7 +57,7 @@ func TestTheTokenIsAskedFor(t *testing.T) {
 
 	wrong := s.post("/token", "token", "wrong")
 	assert.Equal(t, http.StatusForbidden, wrong.StatusCode)
-	assert.Contains(t, wrong.text, "That is not the token")
+	has(t, wrong.text, "That is not the token")
 	assert.Empty(t, wrong.Cookies())
 
 	right := s.post("/token", "token", " "+strings.ToUpper(s.Token)+" ") // as somebody types it who was read it aloud
@@ -83,10 +83,10 @@ func TestTooMuchIsRefusedInPlainWords(t *testing.T) {
 	s := newSite(t)
 	words := s.post("/", "said", strings.Repeat("wet ", mostWords))
 	assert.Equal(t, http.StatusBadRequest, words.StatusCode)
-	assert.Contains(t, words.text, "at most 16 KB are read at once")
+	has(t, words.text, "at most 16 KB are read at once")
 	body := s.post("/", "said", strings.Repeat("wet ", mostBody))
 	assert.Equal(t, http.StatusRequestEntityTooLarge, body.StatusCode)
-	assert.Contains(t, body.text, "at most 256 KB are taken")
+	has(t, body.text, "at most 256 KB are taken")
 	assert.Equal(t, http.StatusBadRequest, s.get("/?said=%zz").StatusCode)
 }
 
@@ -106,8 +106,8 @@ func TestAPanicIsAnsweredAndTheServerGoesOn(t *testing.T) {
 	answer := s.recovered(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic("on purpose") }))
 	page := httpRecord(answer, "/")
 	assert.Equal(t, http.StatusInternalServerError, page.Code)
-	assert.Contains(t, page.Body.String(), "Something went wrong in the program")
-	assert.NotContains(t, page.Body.String(), "on purpose", "the inside of the program is nobody's business")
+	has(t, page.Body.String(), "Something went wrong in the program")
+	lacks(t, page.Body.String(), "on purpose", "the inside of the program is nobody's business")
 	assert.Equal(t, http.StatusOK, s.get("/").StatusCode)
 }
 
@@ -136,10 +136,10 @@ func TestHealthAndMetrics(t *testing.T) {
 	assert.JSONEq(t, `{"status": "ok"}`, s.get("/health").text)
 	s.get("/library")
 	text := s.get("/metrics").text
-	assert.Contains(t, text, `hearsay_requests_total{route="GET /library",status="200"} 1`)
-	assert.Contains(t, text, "hearsay_review_seconds_count 0")
+	has(t, text, `hearsay_requests_total{route="GET /library",status="200"} 1`)
+	has(t, text, "hearsay_review_seconds_count 0")
 	s.get(s.keep(shopFloor))
-	assert.Contains(t, s.get("/metrics").text, "hearsay_review_seconds_count 1")
+	has(t, s.get("/metrics").text, "hearsay_review_seconds_count 1")
 	s.Store.Close()
 	assert.Equal(t, http.StatusServiceUnavailable, s.get("/health").StatusCode)
 }

@@ -15,9 +15,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"hearsay/internal/desk"
+	"hearsay/corpus"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
+	"hearsay/internal/words"
 	"hearsay/rules"
 )
 
@@ -36,8 +37,11 @@ func serveUntilKilled(path, address string) {
 		if err != nil {
 			return err
 		}
-		s, err := New(Config{Book: book, Corpus: beliefs, Store: kept,
-			Listen: func(string, time.Time) ([]desk.Said, []string) { return []desk.Said{volume9, strength, gallons}, nil }})
+		reader, err := words.New(book.Facts, corpus.Files)
+		if err != nil {
+			return err
+		}
+		s, err := New(Config{Book: book, Corpus: beliefs, Words: reader, Store: kept})
 		if err != nil {
 			return err
 		}
@@ -81,21 +85,21 @@ func TestTheServerIsKilled(t *testing.T) {
 
 	b := open(t, &site{T: t, address: "http://" + address}, desktop)
 	b.visit("/")
-	b.say("nine yards")
+	b.say("nine yards, adding 14 gallons")
 	b.says("water added at the site 14 gal")
-	b.until(`document.querySelector('[name=saw]').value === ` + quote(mark("nine yards")))
+	b.until(`document.querySelector('[name=saw]').value === ` + quote(mark("nine yards, adding 14 gallons")))
 	job := b.address()
 	require.NoError(t, child.Process.Kill())
 	child.Wait()
 
-	b.say(" of it")
+	b.say(" of water")
 	b.says("The server does not answer.")
 	startChild(t, path, address)
-	b.say(" on Saturday")
+	b.say(" to it")
 	b.until("document.getElementById('offline').hidden")
-	b.until(`document.querySelector('[name=saw]').value === ` + quote(mark("nine yards of it on Saturday")))
+	b.until(`document.querySelector('[name=saw]').value === ` + quote(mark("nine yards, adding 14 gallons of water to it")))
 	b.visit(job)
-	assert.Equal(t, "nine yards of it on Saturday", script[string](b, "document.getElementById('said').value"))
+	assert.Equal(t, "nine yards, adding 14 gallons of water to it", script[string](b, "document.getElementById('said').value"))
 	b.says("water added at the site 14 gal")
 
 	b.lock.Lock()

@@ -136,8 +136,8 @@ func (v *reviewed) chips(b *rulebook.Book, u *understood, action string, system 
 		v.Chips = append(v.Chips, c)
 	}
 	for _, d := range u.Dropped {
-		if f, ok := b.Facts.Fact(d.Fact); ok {
-			v.Dropped = append(v.Dropped, chip{Fact: d.Fact, Name: f.Name, Words: d.Text})
+		if f, ok := b.Facts.Fact(d.Path); ok {
+			v.Dropped = append(v.Dropped, chip{Fact: d.Path, Name: f.Name, Words: d.Text})
 		}
 	}
 }

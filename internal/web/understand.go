@@ -6,19 +6,19 @@ import (
 	"strings"
 	"time"
 
-	"hearsay/internal/desk"
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 	"hearsay/internal/report"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
+	"hearsay/internal/words"
 )
 
 // understood is a job as it was understood: from what was said and what was answered or corrected.
 type understood struct {
 	Job     *job.Job
 	Spoken  map[string]bool // facts read from words
-	Dropped []desk.Said     // read from words, and not meant
+	Dropped []words.Read    // read from words, and not meant
 	Refused []refusal
 	Unread  []string
 }
@@ -37,27 +37,32 @@ func (s *Server) understand(c store.Content) *understood {
 	u := &understood{Job: job.New(), Spoken: map[string]bool{}}
 	u.Job.Title, u.Job.NotKnown = c.Title, c.Skipped
 	for _, st := range c.Stated {
-		u.take(s.Book.Facts, desk.Said{Fact: st.Fact, Value: st.Written, Text: textOf(st.Written)})
+		u.take(s.Book.Facts, st.Fact, st.Written, textOf(st.Written))
 	}
 	s.hear(u, c.Said, c.SaidAt, c.Dropped)
 	return u
 }
 
 // hear adds what plain words say to a job, save what is stated in it already and what is not meant.
-func (s *Server) hear(u *understood, words string, at time.Time, dropped []string) {
-	if strings.TrimSpace(words) == "" || s.Listen == nil {
+func (s *Server) hear(u *understood, said string, at time.Time, dropped []string) {
+	if strings.TrimSpace(said) == "" {
 		return
 	}
-	said, unread := s.Listen(words, at)
-	u.Unread = unread
-	for _, fact := range said {
-		old, known := u.Job.Find(fact.Fact)
+	read := s.Words.Read(said, at)
+	for _, unread := range read.Unread {
+		u.Unread = append(u.Unread, unread.String())
+	}
+	for _, fact := range read.Facts {
+		old, known := u.Job.Find(fact.Path)
 		switch {
-		case slices.Contains(dropped, fact.Fact):
+		case slices.Contains(dropped, fact.Path):
 			u.Dropped = append(u.Dropped, fact)
-		case known && old.From == "": // answered
-		case u.take(s.Book.Facts, fact):
-			u.Spoken[fact.Fact] = true
+		case known && old.From == "" && (!u.Spoken[fact.Path] || old.Fact.Same(old.Value, fact.Value)): // answered, or said again
+		case u.take(s.Book.Facts, fact.Path, fact.Value, fact.Text):
+			u.Spoken[fact.Path] = true
+			if fact.Note != "" {
+				u.Job.Warnings = append(u.Job.Warnings, fact.Note)
+			}
 		}
 	}
 }
@@ -79,18 +84,18 @@ func textOf(written any) string {
 }
 
 // take puts a fact into the job, or notes why it cannot.
-func (u *understood) take(facts *job.Dictionary, s desk.Said) bool {
+func (u *understood) take(facts *job.Dictionary, path string, value any, text string) bool {
 	next := u.Job.Clone()
-	err := next.StateFrom(facts, job.Stated{Text: s.Text}, s.Fact, s.Value)
+	err := next.StateFrom(facts, job.Stated{Text: text}, path, value)
 	if err == nil {
 		err = next.Follow(facts)
 	}
 	if err != nil {
-		name := s.Fact
-		if f, ok := facts.Fact(s.Fact); ok {
+		name := path
+		if f, ok := facts.Fact(path); ok {
 			name = f.Name
 		}
-		u.Refused = append(u.Refused, refusal{s.Fact, name, s.Text, err.Error()})
+		u.Refused = append(u.Refused, refusal{path, name, text, err.Error()})
 		return false
 	}
 	u.Job = next

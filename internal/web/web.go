@@ -5,20 +5,18 @@ package web
 import (
 	"log/slog"
 	"net/http"
-	"time"
 
 	"hearsay/internal/belief"
-	"hearsay/internal/desk"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
+	"hearsay/internal/words"
 )
 
 // Config is what a server needs.
 type Config struct {
-	Book  *rulebook.Book
-	Store *store.Store
-	// Listen reads plain words, said at the time given: the facts in them, and what looks like a fact but was not read.
-	Listen func(text string, at time.Time) ([]desk.Said, []string)
+	Book   *rulebook.Book
+	Store  *store.Store
+	Words  *words.Reader
 	Corpus *belief.Corpus
 	// Token is what everybody must know to use the page; "" asks for none, which is for loopback alone.
 	Token string

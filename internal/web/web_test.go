@@ -12,12 +12,14 @@ import (
 	"testing"
 	"time"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"hearsay/corpus"
 	"hearsay/internal/belief"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
+	"hearsay/internal/words"
 	"hearsay/rules"
 )
 
@@ -42,7 +44,9 @@ func newSite(t *testing.T, with ...func(*Config)) *site {
 	require.NoError(t, err)
 	beliefs, err := theCorpus()
 	require.NoError(t, err)
-	c := Config{Book: book, Corpus: beliefs, Store: kept, Log: slog.New(slog.NewTextHandler(t.Output(), nil))}
+	reader, err := words.New(book.Facts, corpus.Files)
+	require.NoError(t, err)
+	c := Config{Book: book, Words: reader, Corpus: beliefs, Store: kept, Log: slog.New(slog.NewTextHandler(t.Output(), nil))}
 	for _, change := range with {
 		change(&c)
 	}
@@ -116,4 +120,27 @@ func httpRecord(h http.Handler, path string) *httptest.ResponseRecorder {
 	return w
 }
 
+// practice gives a practice of the rulebook, whose words may change.
+func (s *site) practice(id string) *rulebook.Practice {
+	s.Helper()
+	p, ok := s.Book.Practice(id)
+	require.True(s, ok, id)
+	return p
+}
+
 func contentSaid(words string) store.Content { return store.Content{Said: words, SaidAt: time.Now()} }
+
+// has checks that a page says something, without printing the whole page where it does not.
+func has(t *testing.T, page, want string, of ...any) {
+	t.Helper()
+	if !strings.Contains(page, want) {
+		assert.Fail(t, "the page does not say: "+want, of...)
+	}
+}
+
+func lacks(t *testing.T, page, unwanted string, of ...any) {
+	t.Helper()
+	if strings.Contains(page, unwanted) {
+		assert.Fail(t, "the page says: "+unwanted, of...)
+	}
+}

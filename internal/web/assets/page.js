@@ -47,6 +47,7 @@
       if (!page.querySelector("main")) throw new Error(answer.statusText);
       if (answer.ok) history.replaceState(null, "", answer.url.replace(/#.*/, ""));
       const chip = answer.ok && button && form.closest("details.chip");
+      if (answer.ok && button && form.hasAttribute("data-reset")) form.reset();
       if (chip) { chip.open = false; if (chip.contains(document.activeElement)) chip.querySelector("summary").focus(); }
       put(page, button && form.dataset.then);
       document.getElementById("offline")?.setAttribute("hidden", "");
