@@ -39,7 +39,7 @@ func slumpGain(name, title string, d dose) Figure {
 
 func strengthLoss(name, title string, d dose) Figure {
 	return Figure{Name: name, Title: title, Unit: "psi", Method: "gallons in a yard times the strength that a gallon costs; the published rules differ",
-		Cites: []limit.Cite{{Source: "yeh", Where: "80 plain mixes at 28 days: about {170 psi} for a gallon at {4500 psi}", Basis: limit.Published}},
+		Cites: []limit.Cite{{Source: "yeh", Where: "80 plain mixes at 28 days: about 170 psi for a gallon at 4500 psi", Basis: limit.Published}},
 		Ways: []Way{{Needs: d.needs, Compute: func(c *Calc) (Value, error) {
 			return times(c, d.perYard(c), "psi", "water.strength_per_gallon_least", "water.strength_per_gallon", "water.strength_per_gallon_most"), nil
 		}}}}

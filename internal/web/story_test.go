@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"encoding/json"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -15,6 +16,8 @@ import (
 	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"hearsay/internal/job"
 )
 
 // TestDispatcher takes an order by phone, from the first words to the printed sheet.
@@ -43,9 +46,7 @@ func TestDispatcher(t *testing.T) {
 	b.until(`!/ 14 gal/.test(document.getElementById("chip-water-added").innerText)`)
 	b.until("!document.getElementById('f-water-over-limit')")
 
-	question := script[string](b, "document.getElementById('question-title').innerText")
-	script[any](b, "document.querySelector('#question .answers button').click()")
-	b.until(`document.getElementById('question-title').innerText !== ` + quote(question))
+	b.answer()
 	b.press("Order sheet")
 	b.says("The order, as it should be placed")
 	b.says("4,000 psi")
@@ -122,7 +123,6 @@ func TestWithoutScripts(t *testing.T) {
 	b.run(chromedp.SetValue(chromedp.CSS("#set-water-added"), "3"))
 	click("#chip-water-added .row button.main")
 	assert.Contains(t, see("#chip-water-added summary"), "3 gal")
-	click("#question .answers button")
 	click(`.tabs a[href$="/checklist"]`)
 	b.run(chromedp.Click(chromedp.CSS(`.check input[type=checkbox]`)))
 	click(`.check button.plain`)
@@ -226,6 +226,19 @@ func TestAccessible(t *testing.T) {
 		found := script[[]string](b, `axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then(r => r.violations.flatMap(v => v.nodes.slice(0, 3).map(n => v.id + ": " + n.html.slice(0, 160) + " " + n.failureSummary)))`)
 		assert.Empty(t, found, path)
 	}
+}
+
+// answer answers the next question, and waits for the one after it.
+func (b *tab) answer() {
+	b.Helper()
+	asked := script[string](b, "document.getElementById('question-title').innerText")
+	fact, ok := b.site.Book.Facts.Fact(script[string](b, "document.querySelector('#question [name=set]').value"))
+	require.True(b, ok)
+	if fact.Kind == job.KindQuantity {
+		b.run(chromedp.SendKeys(chromedp.CSS("#question input[type=text]"), fmt.Sprint(fact.Usual.Low)))
+	}
+	script[any](b, "document.querySelector('#question .answers button').click()")
+	b.until(`document.getElementById('question-title').innerText !== ` + quote(asked))
 }
 
 // tabTo presses Tab until the focus is on what bears a text.
