@@ -106,10 +106,13 @@ func (c *Correction) apply(facts *job.Dictionary, one *Judgement) error {
 	return nil
 }
 
-// prune takes out each change without which nothing is wrong either, and notes what each fact was before.
+// prune takes out each change without which nothing is wrong either, save what it adds to the order, and notes what each fact was before.
 func (c *Correction) prune(ctx context.Context, b *Book, before *job.Job) error {
 	wrong := len(wrongOnes(c.After))
 	for _, change := range slices.Clone(c.Changes) {
+		if _, said := before.Find(change.Fact.Path); !said && change.Fact.Group == "order" {
+			continue // an order that left it out should say it
+		}
 		without, err := restored(b.Facts, c.Job, before, change.Fact.Path)
 		if err != nil {
 			continue
