@@ -1,6 +1,7 @@
 package figure_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -75,6 +76,8 @@ func TestShrinkageUnknown(t *testing.T) {
 func TestMovement(t *testing.T) {
 	assert.InDelta(t, 0.66, known(t, "thermal_movement", facts{"member.length": 100.0, "joints.cooling": 100.0, "mix.thermal_expansion": 5.5}).Best, 1e-9)
 	assert.InDelta(t, 0.72, known(t, "joint_opening", facts{"joints.spacing": 100.0, "mix.shrinkage": 600.0}).Best, 1e-9)
+	assert.Contains(t, strings.Join(known(t, "joint_opening", facts{"joints.spacing": 10.0, "mix.shrinkage": 500.0}).Working, "\n"), "{0.035 in}", "interlock is lost (Colley and Humphrey, 1967)")
+	assert.NotContains(t, strings.Join(known(t, "joint_opening", facts{"joints.spacing": 5.0, "mix.shrinkage": 500.0}).Working, "\n"), "{0.035 in}")
 	for spacing, opening := range map[float64]float64{10: 0.060, 12: 0.072, 15: 0.090, 18: 0.108} {
 		assert.InDelta(t, opening, known(t, "joint_opening", facts{"joints.spacing": spacing, "mix.shrinkage": 500.0}).Best, 1e-9)
 	}

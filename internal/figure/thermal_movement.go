@@ -29,8 +29,12 @@ func movementFigures() []Figure {
 				spacing, strain := c.Num("joints.spacing"), c.Figure("shrinkage").Best
 				v := spacing * 12 * strain / 1e6
 				c.Step("%s × %s = %s", Q(spacing, "ft"), Q(strain, "millionths"), Q(v, "in"))
+				lost, err := c.Limit("joints.interlock_lost")
+				if v > lost {
+					c.Step("beyond %s the stones of the two faces no longer carry load across: dowels do", Q(lost, "in"))
+				}
 				c.Assume("every joint moves; where some stay shut the others open wider")
-				return Exact(v), nil
+				return Exact(v), err
 			}}},
 		},
 		{
