@@ -42,7 +42,10 @@ const nearest = 3
 // Answer finds the belief that a sentence states or denies and gives the verdict on the sentence as it was said. Where it
 // is not sure enough it gives no verdict and offers the nearest beliefs; where nothing is near it says so by Far.
 func (c *Corpus) Answer(text string) (Answer, error) {
-	m := c.matcher.Match(text)
+	m, err := c.match(text)
+	if err != nil {
+		return Answer{}, err
+	}
 	best, err := c.Entry(m.Ranked[0].Belief)
 	if err != nil {
 		return Answer{}, err
@@ -54,7 +57,7 @@ func (c *Corpus) Answer(text string) (Answer, error) {
 		if err != nil {
 			return Answer{}, err
 		}
-		a.Near = append(a.Near, Near{r.Belief, c.matcher.chance(m, r.Score), e.Belief})
+		a.Near = append(a.Near, Near{r.Belief, r.Chance, e.Belief})
 	}
 	if !d.Answered {
 		return a, nil

@@ -48,8 +48,9 @@ type Entry struct {
 	Topics    []string
 	Season    string // any, cold or hot: when a talk on it is due
 	Sources   []Source
-	Figures   []string // computed when the sentence states what they need
-	Ranges    []Range  // claimed numbers that can be held against a figure
+	Figures   []string          // computed when the sentence states what they need
+	Ranges    []Range           // claimed numbers that can be held against a figure
+	Reads     map[string]string // fact to the fact it is read from: a volume said here is that of the load
 
 	Fact, Saying, Why, Do, Say string
 	Numbers                    []string
@@ -71,8 +72,9 @@ type Source struct {
 
 // Range lets a number claimed in a sentence be held against a computed figure.
 type Range struct {
-	Figure string   `yaml:"figure"`
-	Words  []string `yaml:"words"` // one of them stands near the number
+	Figure string            `yaml:"figure"`
+	Words  []string          `yaml:"words"` // one of them stands near the number
+	Given  map[string]string `yaml:"given"` // facts that the sentence leaves unsaid: water.added: 1 gal
 }
 
 // Voices are sentences by who says them: homeowner, crew, office.

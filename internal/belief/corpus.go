@@ -1,6 +1,7 @@
 package belief
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
@@ -18,6 +19,9 @@ const (
 	wordsFile     = "words.yaml"
 	unrelatedFile = "unrelated.yaml"
 )
+
+// taught are the keys of the front matter that matching is learned from.
+var taught = [...]string{"belief", "verdict", "said", "denied"}
 
 // Sentence is one way of saying a belief or of denying it, or a sentence that no belief covers.
 type Sentence struct {
@@ -116,7 +120,18 @@ func list(files fs.FS) (map[string]string, error) {
 	return prints, nil
 }
 
-func fingerprint(text []byte) string {
-	sum := sha256.Sum256(text)
-	return hex.EncodeToString(sum[:8])
+// fingerprint gives the same for front matters that teach the same. Keys that matching does not learn from may change.
+func fingerprint(matter []byte) string {
+	h := sha256.New()
+	taken := false
+	for line := range bytes.Lines(matter) {
+		if line[0] != ' ' && line[0] != '-' {
+			key, _, _ := bytes.Cut(line, []byte(":"))
+			taken = slices.Contains(taught[:], string(key))
+		}
+		if taken {
+			h.Write(line)
+		}
+	}
+	return hex.EncodeToString(h.Sum(nil)[:8])
 }

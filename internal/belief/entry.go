@@ -12,17 +12,18 @@ import (
 
 // front is what stands between the dashes of an entry.
 type front struct {
-	Belief    string   `yaml:"belief"`
-	Verdict   Verdict  `yaml:"verdict"`
-	DependsOn string   `yaml:"depends_on"`
-	Practices []string `yaml:"practices"`
-	Topics    []string `yaml:"topics"`
-	Season    string   `yaml:"season"`
-	Sources   []Source `yaml:"sources"`
-	Figures   []string `yaml:"figures"`
-	Ranges    []Range  `yaml:"ranges"`
-	Said      Voices   `yaml:"said"`
-	Denied    Voices   `yaml:"denied"`
+	Belief    string            `yaml:"belief"`
+	Verdict   Verdict           `yaml:"verdict"`
+	DependsOn string            `yaml:"depends_on"`
+	Practices []string          `yaml:"practices"`
+	Topics    []string          `yaml:"topics"`
+	Season    string            `yaml:"season"`
+	Sources   []Source          `yaml:"sources"`
+	Figures   []string          `yaml:"figures"`
+	Ranges    []Range           `yaml:"ranges"`
+	Reads     map[string]string `yaml:"reads"`
+	Said      Voices            `yaml:"said"`
+	Denied    Voices            `yaml:"denied"`
 }
 
 // split parts the text of an entry into its front matter and its prose.
@@ -52,7 +53,7 @@ func parse(file, id string, text []byte) (*Entry, error) {
 		return nil, fmt.Errorf("%s: the front matter cannot be read: %w", file, err)
 	}
 	e := &Entry{ID: id, Belief: f.Belief, Verdict: f.Verdict, DependsOn: f.DependsOn, Practices: f.Practices, Topics: f.Topics,
-		Season: f.Season, Sources: f.Sources, Figures: f.Figures, Ranges: f.Ranges, Said: f.Said, Denied: f.Denied}
+		Season: f.Season, Sources: f.Sources, Figures: f.Figures, Ranges: f.Ranges, Reads: f.Reads, Said: f.Said, Denied: f.Denied}
 	if err := e.readProse(string(prose)); err != nil {
 		return nil, fmt.Errorf("%s: %w", file, err)
 	}

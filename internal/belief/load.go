@@ -54,7 +54,7 @@ func decodeModel(data []byte) (Head, *linear.Model, error) {
 		return h, nil, fmt.Errorf("the head of the model cannot be read: %w", err)
 	}
 	m, err := linear.Open(data[4+n:])
-	if err == nil && m.Classes() != Classes(len(h.Beliefs)) {
+	if err == nil && m.Classes() != NewLayout(h.Beliefs).Classes() {
 		err = fmt.Errorf("the model has %d classes for %d beliefs; make it again with: go generate ./internal/belief", m.Classes(), len(h.Beliefs))
 	}
 	return h, m, err
@@ -65,8 +65,12 @@ type Corpus struct {
 	files   fs.FS
 	prints  map[string]string // of every entry, by id
 	ids     []string
-	learned map[string]Learned // the entries that the model knows as they are
 	matcher *Matcher
+
+	apart   []string // the entries that the model never learned
+	index   sync.Once
+	sayings *Sayings // of those
+	noIndex error
 
 	lock    sync.Mutex
 	entries map[string]*Entry
@@ -81,11 +85,11 @@ func Read(files fs.FS) (*Corpus, error) {
 	if len(prints) == 0 {
 		return nil, errors.New("the corpus has no entry: put at least one at topic/name.md")
 	}
-	return &Corpus{files: files, prints: prints, ids: slices.Sorted(maps.Keys(prints)), learned: map[string]Learned{}, entries: map[string]*Entry{}}, nil
+	return &Corpus{files: files, prints: prints, ids: slices.Sorted(maps.Keys(prints)), entries: map[string]*Entry{}}, nil
 }
 
-// Load opens a corpus to answer claims with. Entries are read in full only when they are needed; what the model learned is
-// used for those that are still as it learned them.
+// Load opens a corpus to answer claims with. Entries are read in full only when they are needed. Beliefs that the model
+// never learned are found by their sentences, less surely.
 func Load(files fs.FS) (*Corpus, error) {
 	c, err := Read(files)
 	if err != nil {
@@ -95,14 +99,12 @@ func Load(files fs.FS) (*Corpus, error) {
 	if err != nil {
 		return nil, err
 	}
-	ids := make([]string, len(head.Beliefs))
-	for i, b := range head.Beliefs {
-		ids[i] = b.ID
-		if c.prints[b.ID] == b.Print {
-			c.learned[b.ID] = b
+	for _, id := range c.ids {
+		if !slices.ContainsFunc(head.Beliefs, func(b Learned) bool { return b.ID == id }) {
+			c.apart = append(c.apart, id)
 		}
 	}
-	c.matcher = NewMatcher(ids, model, wording.NewConcepts(head.Concepts), head.Calibration)
+	c.matcher = NewMatcher(NewLayout(head.Beliefs), model, wording.NewConcepts(head.Concepts), head.Calibration)
 	return c, nil
 }
 
@@ -153,4 +155,47 @@ func (c *Corpus) Entry(id string) (*Entry, error) {
 	}
 	c.entries[id] = e
 	return e, nil
+}
+
+// match finds the beliefs nearest to a text, learned or not.
+func (c *Corpus) match(text string) (Match, error) {
+	k := c.matcher.settings
+	m := c.matcher.Match(text).Without(func(id string) bool { return c.prints[id] == "" }, k)
+	if len(c.apart) == 0 {
+		return m, nil
+	}
+	c.index.Do(func() { c.sayings, c.noIndex = c.indexApart() })
+	if c.noIndex != nil {
+		return m, c.noIndex
+	}
+	ranked, err := c.sayings.Rank(text)
+	if err != nil || len(ranked) == 0 {
+		return m, err
+	}
+	e, err := c.Entry(ranked[0].Belief)
+	if err != nil {
+		return m, err
+	}
+	if other := m.Apart(e.ID, c.sayings.Likeness(text, e.ID, c.matcher), e.Verdict == Holds, k); other.Right > m.Right {
+		return other, nil
+	}
+	return m, nil
+}
+
+func (c *Corpus) indexApart() (*Sayings, error) {
+	var sentences []Sentence
+	for _, id := range c.apart {
+		e, err := c.Entry(id)
+		if err != nil {
+			return nil, err
+		}
+		sentences = append(append(sentences, Sentence{Text: e.Belief, Belief: id, Stance: Asserts}), e.sentences()...)
+	}
+	return NewSayings(sentences, c.matcher.concepts)
+}
+
+// Embedded gives what the model that this package carries was learned from.
+func Embedded() (Head, error) {
+	h, _, err := decodeModel(embedded)
+	return h, err
 }

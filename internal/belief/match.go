@@ -10,27 +10,44 @@ import (
 	"hearsay/internal/belief/wording"
 )
 
-// Classes gives the number of classes of a model of n beliefs: each belief, sentences that none covers, asserting against
-// denying each belief, and asserting against denying whatever the belief.
-func Classes(n int) int { return 2*n + 2 }
+// Layout tells which class of a model is which. A model has, one after the other: a class for each belief, in their order; one
+// for sentences that none covers; for each belief, asserting it against denying it; and sentences that are wrong against
+// those that are right, whatever the belief.
+type Layout struct{ beliefs []Learned }
+
+// NewLayout gives the layout of a model of these beliefs.
+func NewLayout(beliefs []Learned) Layout { return Layout{beliefs} }
+
+// Classes gives the number of classes.
+func (l Layout) Classes() int { return l.Wrong() + 1 }
+
+// Foreign is the class of sentences that no belief covers.
+func (l Layout) Foreign() int { return len(l.beliefs) }
+
+// Stance is the first class of asserting against denying.
+func (l Layout) Stance() int { return l.Foreign() + 1 }
+
+// Wrong is the class of wrong sentences against right ones.
+func (l Layout) Wrong() int { return l.Stance() + len(l.beliefs) }
 
 // Matcher finds the belief that a sentence states or denies by what was learned from the corpus.
 type Matcher struct {
-	ids      []string
+	Layout
 	model    *linear.Model
 	concepts *wording.Concepts
 	settings Calibration
 }
 
 // NewMatcher joins a model, trained on these beliefs in this order, with its calibration.
-func NewMatcher(ids []string, model *linear.Model, concepts *wording.Concepts, settings Calibration) *Matcher {
-	return &Matcher{ids, model, concepts, settings}
+func NewMatcher(layout Layout, model *linear.Model, concepts *wording.Concepts, settings Calibration) *Matcher {
+	return &Matcher{layout, model, concepts, settings}
 }
 
 // Scored is a belief with how well a sentence fits it.
 type Scored struct {
 	Belief string
-	Score  float64
+	Score  float64 // raw: above zero speaks for it
+	Chance float64 // that it is the right one
 }
 
 // Match is what was found out about a sentence.
@@ -39,7 +56,8 @@ type Match struct {
 	Foreign   float64  // raw score of "no belief covers it"
 	Known     float64  // share of what the sentence consists of that the corpus has too
 	Own       float64  // raw score of asserting against denying the best belief
-	General   float64  // raw score of asserting against denying anything
+	Wrong     float64  // raw score of being wrong, whatever the belief
+	General   float64  // the same as asserting against denying the best belief
 	Question  bool
 	Right     float64 // chance that the best belief is the right one
 	Asserting float64 // chance that the sentence asserts the best belief
@@ -48,29 +66,33 @@ type Match struct {
 // Match finds the beliefs nearest to a sentence.
 func (m *Matcher) Match(text string) Match {
 	scores, known := m.model.Scores(wording.Features(text, m.concepts))
-	n := len(m.ids)
-	out := Match{Ranked: make([]Scored, n), Foreign: float64(scores[n]), Known: known, General: float64(scores[2*n+1]),
-		Question: strings.Contains(text, "?")}
-	for i, id := range m.ids {
-		out.Ranked[i] = Scored{id, float64(scores[i])}
-	}
+	out := Match{Ranked: make([]Scored, len(m.beliefs)), Foreign: float64(scores[m.Layout.Foreign()]), Known: known, Question: strings.Contains(text, "?")}
 	best := 0
-	for i := range m.ids {
+	for i, b := range m.beliefs {
+		out.Ranked[i] = Scored{Belief: b.ID, Score: float64(scores[i])}
 		if scores[i] > scores[best] {
 			best = i
 		}
 	}
-	out.Own = float64(scores[n+1+best])
 	slices.SortStableFunc(out.Ranked, func(a, b Scored) int { return cmp.Compare(b.Score, a.Score) })
+	sign := 1.0 // asserting what holds is right: the other way about than asserting a myth
+	if m.beliefs[best].Verdict == Holds {
+		sign = -1
+	}
+	out.Own = float64(scores[m.Layout.Stance()+best])
+	out.Wrong = float64(scores[m.Layout.Wrong()])
+	out.General = sign * out.Wrong
 	return out.Calibrated(m.settings)
 }
 
 // Calibration turns scores into chances. It was fitted on sentences held out from training.
 type Calibration struct {
-	Right     []float64 `json:"right"`     // weights of RightEvidence
-	Asserting []float64 `json:"asserting"` // weights of StanceEvidence
-	Answer    float64   `json:"answer"`    // least chance of a right verdict to answer
-	Near      float64   `json:"near"`      // least chance of a right belief to offer the nearest
+	Right          []float64 `json:"right"`           // weights of RightEvidence
+	Asserting      []float64 `json:"asserting"`       // weights of StanceEvidence
+	Apart          []float64 `json:"apart"`           // weights of ApartEvidence
+	ApartAsserting []float64 `json:"apart_asserting"` // weights of likeness to said over denied, and of Wrong
+	Answer         float64   `json:"answer"`          // least chance of a right verdict to answer
+	Near           float64   `json:"near"`            // least chance of a right belief to offer the nearest
 }
 
 // RightEvidence is what the chance of a right belief is computed from.
@@ -89,14 +111,6 @@ func (m Match) StanceEvidence() []float64 {
 		question = 1
 	}
 	return []float64{1, m.Own, m.General, question}
-}
-
-// chance gives the chance that a belief of this raw score is the right one, were it the best.
-func (m *Matcher) chance(of Match, score float64) float64 {
-	if score == of.Ranked[0].Score {
-		return of.Right
-	}
-	return logistic(m.settings.Right, []float64{1, score, score - of.Ranked[0].Score, score - of.Foreign, of.Known})
 }
 
 // logistic gives the chance that follows from weighted evidence. Without weights it is even.
@@ -142,5 +156,39 @@ func (k Calibration) Decide(m Match, v Verdict) Decision {
 // Calibrated gives the match with the chances that a calibration makes of it.
 func (m Match) Calibrated(k Calibration) Match {
 	m.Right, m.Asserting = logistic(k.Right, m.RightEvidence()), logistic(k.Asserting, m.StanceEvidence())
+	best := m.Ranked[0].Score
+	for i := range m.Ranked {
+		score := m.Ranked[i].Score
+		m.Ranked[i].Chance = logistic(k.Right, []float64{1, score, score - best, score - m.Foreign, m.Known})
+	}
+	m.Ranked[0].Chance = m.Right
 	return m
+}
+
+// Apart gives the match with a belief put first that the model never learned, found by how like the sentence is to its
+// sentences. Holds tells whether the verdict on that belief is that it holds.
+func (m Match) Apart(id string, like Likeness, holds bool, k Calibration) Match {
+	m.Right = logistic(k.Apart, m.ApartEvidence(like))
+	general := m.Wrong
+	if holds {
+		general = -general
+	}
+	m.Asserting = logistic(k.ApartAsserting, []float64{1, like.Said - like.Denied, general})
+	m.Ranked = slices.Insert(slices.Clone(m.Ranked), 0, Scored{Belief: id, Score: like.Best(), Chance: m.Right})
+	return m
+}
+
+// ApartEvidence is what the chance of a belief is computed from that the model never learned.
+func (m Match) ApartEvidence(like Likeness) []float64 {
+	return []float64{1, like.Best(), m.Ranked[0].Chance}
+}
+
+// Without gives the match without some beliefs.
+func (m Match) Without(drop func(id string) bool, k Calibration) Match {
+	kept := slices.DeleteFunc(slices.Clone(m.Ranked), func(s Scored) bool { return drop(s.Belief) })
+	if len(kept) == 0 || len(kept) == len(m.Ranked) {
+		return m
+	}
+	m.Ranked = kept
+	return m.Calibrated(k)
 }

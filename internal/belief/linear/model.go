@@ -127,20 +127,10 @@ func (m *Model) Classes() int { return m.classes }
 // Scores gives the score of a sentence in every class: above zero speaks for it. Known is the share of the sentence's
 // features that the model has seen.
 func (m *Model) Scores(fs []wording.Feature) (scores []float32, known float64) {
-	at := make([]int, 0, len(fs))
-	values := make([]float32, 0, len(fs))
-	blocks := make([]uint8, 0, len(fs))
-	for _, f := range fs {
-		if i, ok := m.find(f.Hash); ok {
-			at = append(at, i)
-			values = append(values, weigh(f.Count, float(m.rarity, i)))
-			blocks = append(blocks, f.Block)
-		}
-	}
-	level(values, blocks)
+	v := m.Vector(fs)
 	sums := make([]float32, m.classes)
-	for k, i := range at {
-		m.add(sums, i, values[k])
+	for k, i := range v.Columns {
+		m.add(sums, int(i), v.Values[k])
 	}
 	for i := range sums {
 		sums[i] = sums[i]*m.scales[i] + m.offsets[i]
@@ -148,7 +138,22 @@ func (m *Model) Scores(fs []wording.Feature) (scores []float32, known float64) {
 	if len(fs) == 0 {
 		return sums, 0
 	}
-	return sums, float64(len(at)) / float64(len(fs))
+	return sums, float64(len(v.Columns)) / float64(len(fs))
+}
+
+// Vector places a sentence in the space of the model.
+func (m *Model) Vector(fs []wording.Feature) Vector {
+	v := Vector{Columns: make([]int32, 0, len(fs)), Values: make([]float32, 0, len(fs))}
+	blocks := make([]uint8, 0, len(fs))
+	for _, f := range fs {
+		if i, ok := m.find(f.Hash); ok {
+			v.Columns = append(v.Columns, int32(i))
+			v.Values = append(v.Values, weigh(f.Count, float(m.rarity, i)))
+			blocks = append(blocks, f.Block)
+		}
+	}
+	level(v.Values, blocks)
+	return v
 }
 
 func (m *Model) find(h uint32) (int, bool) {

@@ -21,6 +21,24 @@ func (v Vector) squared() float64 {
 	return s
 }
 
+// Dot gives the scalar product.
+func (v Vector) Dot(o Vector) float64 {
+	var sum float64
+	for i, j := 0, 0; i < len(v.Columns) && j < len(o.Columns); {
+		switch a, b := v.Columns[i], o.Columns[j]; {
+		case a < b:
+			i++
+		case a > b:
+			j++
+		default:
+			sum += float64(v.Values[i]) * float64(o.Values[j])
+			i++
+			j++
+		}
+	}
+	return sum
+}
+
 // Options of Solve.
 type Options struct {
 	C         float64   // weight of an error against the size of the weights

@@ -29,11 +29,11 @@ func main() {
 }
 
 func run(holdOut string, misses bool, files []string) error {
-	c, err := belief.Load(corpus.Files)
-	if err != nil {
-		return err
-	}
 	if holdOut != "" {
+		c, err := belief.Read(corpus.Files)
+		if err != nil {
+			return err
+		}
 		results, err := crossValidate(c, holdOut)
 		if err != nil {
 			return err
@@ -42,6 +42,10 @@ func run(holdOut string, misses bool, files []string) error {
 	}
 	if len(files) == 0 {
 		return fmt.Errorf("name a file of sentences, or give -hold-out voice")
+	}
+	c, err := belief.Load(corpus.Files)
+	if err != nil {
+		return err
 	}
 	for _, file := range files {
 		results, err := answerFile(c, file)
@@ -69,7 +73,7 @@ func crossValidate(c *belief.Corpus, holdOut string) ([]result, error) {
 		verdicts[b.ID] = b.Verdict
 	}
 	concepts := wording.NewConcepts(head.Concepts)
-	set := training.NewSet(c.IDs(), sentences, concepts)
+	set := training.NewSet(head.Beliefs, sentences, concepts)
 	folds, leave := set.ByVoice(), []int{0, 1, 2}
 	switch holdOut {
 	case "voice":
@@ -78,11 +82,11 @@ func crossValidate(c *belief.Corpus, holdOut string) ([]result, error) {
 	default:
 		return nil, fmt.Errorf("-hold-out %s is not known: write voice or tenth", holdOut)
 	}
-	held, err := set.Validate(folds, leave, concepts, belief.Calibration{})
+	held, err := set.Validate(folds, leave)
 	if err != nil {
 		return nil, err
 	}
-	settings := training.Calibrate(held)
+	settings := training.Calibrated(held)
 	results := make([]result, len(held))
 	for i, h := range held {
 		m := h.Match.Calibrated(settings)

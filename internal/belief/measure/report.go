@@ -29,11 +29,11 @@ func (s share) String() string {
 	const z = 1.96
 	n, p := float64(s.of), float64(s.yes)/float64(s.of)
 	middle, half := p+z*z/(2*n), z*math.Sqrt(p*(1-p)/n+z*z/(4*n*n))
-	return fmt.Sprintf("%5.1f %% (%.1f to %.1f; %d of %d)", 100*p, 100*(middle-half)/(1+z*z/n), 100*(middle+half)/(1+z*z/n), s.yes, s.of)
+	return fmt.Sprintf("%5.1f %% (%.1f to %.1f; %d of %d)", 100*p, 100*max(0, middle-half)/(1+z*z/n), 100*(middle+half)/(1+z*z/n), s.yes, s.of)
 }
 
 type tally struct {
-	first, three, verdict, answered, precise, hard, silent, far share
+	stance, first, three, verdict, answered, precise, hard, silent, far share
 }
 
 func (t *tally) add(r result) {
@@ -45,6 +45,9 @@ func (t *tally) add(r result) {
 	right := r.accepts(r.near[0])
 	t.first.count(right)
 	t.three.count(slices.ContainsFunc(r.near, r.accepts))
+	if right && r.stance != "" {
+		t.stance.count(r.decision.Stance == r.stance)
+	}
 	t.answered.count(r.decision.Answered)
 	if !r.decision.Answered {
 		return
@@ -82,6 +85,7 @@ func report(title string, results []result, misses bool) error {
 	}
 	row("right belief first", func(t *tally) share { return t.first })
 	row("among the first three", func(t *tally) share { return t.three })
+	row("stance right where the belief is", func(t *tally) share { return t.stance })
 	row("answered", func(t *tally) share { return t.answered })
 	row("of these verdict right", func(t *tally) share { return t.verdict })
 	row("of these belief and verdict right", func(t *tally) share { return t.precise })

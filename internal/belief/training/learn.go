@@ -24,12 +24,20 @@ func Learn(c *belief.Corpus) ([]byte, error) {
 		return nil, err
 	}
 	concepts := wording.NewConcepts(head.Concepts)
-	set := NewSet(c.IDs(), sentences, concepts)
-	held, err := set.Validate(set.ByVoice(), []int{0, 1, 2}, concepts, belief.Calibration{})
+	set := NewSet(head.Beliefs, sentences, concepts)
+	held, err := set.Validate(set.ByVoice(), []int{0, 1, 2})
 	if err != nil {
 		return nil, err
 	}
-	head.Calibration = Calibrate(held)
-	head.Calibration.Answer, head.Calibration.Near = answerAt, nearAt
+	if head.Calibration, err = set.calibrateApart(Calibrated(held)); err != nil {
+		return nil, err
+	}
 	return belief.EncodeModel(head, set.Weights())
+}
+
+// Calibrated fits the chances to sentences held out, and sets the thresholds.
+func Calibrated(held []Held) belief.Calibration {
+	k := fit(held)
+	k.Answer, k.Near = answerAt, nearAt
+	return k
 }

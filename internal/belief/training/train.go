@@ -16,14 +16,15 @@ const keep = 0.10
 
 // Set is what is learned from.
 type Set struct {
-	IDs       []string // of the beliefs, in the order of the classes
+	Beliefs   []belief.Learned // in the order of the classes
 	Sentences []belief.Sentence
+	Concepts  *wording.Concepts
 	features  [][]wording.Feature
 }
 
 // NewSet reads the sentences' features.
-func NewSet(ids []string, sentences []belief.Sentence, concepts *wording.Concepts) *Set {
-	s := &Set{IDs: ids, Sentences: sentences, features: make([][]wording.Feature, len(sentences))}
+func NewSet(beliefs []belief.Learned, sentences []belief.Sentence, concepts *wording.Concepts) *Set {
+	s := &Set{Beliefs: beliefs, Concepts: concepts, Sentences: sentences, features: make([][]wording.Feature, len(sentences))}
 	for i, x := range sentences {
 		s.features[i] = wording.Features(x.Text, concepts)
 	}
@@ -32,7 +33,7 @@ func NewSet(ids []string, sentences []belief.Sentence, concepts *wording.Concept
 
 // Subset keeps the sentences that pass.
 func (s *Set) Subset(pass func(i int) bool) *Set {
-	out := &Set{IDs: s.IDs}
+	out := &Set{Beliefs: s.Beliefs, Concepts: s.Concepts}
 	for i := range s.Sentences {
 		if pass(i) {
 			out.Sentences = append(out.Sentences, s.Sentences[i])
@@ -42,49 +43,48 @@ func (s *Set) Subset(pass func(i int) bool) *Set {
 	return out
 }
 
-// Weights trains the classes of package belief: one for each belief and one for sentences that none covers; for each
-// belief what tells asserting it from denying it; and what tells asserting from denying whatever the belief.
+// Weights trains the classes of a belief.Layout and packs them.
 func (s *Set) Weights() []byte {
 	space := linear.NewSpace(s.features)
 	rows := make([]linear.Vector, len(s.features))
 	for i, fs := range s.features {
 		rows[i] = space.Vector(fs)
 	}
-	n := len(s.IDs)
-	classes := make([]linear.Class, belief.Classes(n))
+	l := belief.NewLayout(s.Beliefs)
+	classes := make([]linear.Class, l.Classes())
+	said, denied := make([]linear.Class, len(s.Beliefs)), make([]linear.Class, len(s.Beliefs))
+	verdicts := map[string]belief.Verdict{}
 	var jobs []func()
-	solve := func(into *linear.Class, options linear.Options, rows []linear.Vector, side func(i int) bool) {
+	// side parts the sentences in two, those it does not take are left out.
+	solve := func(into *linear.Class, options linear.Options, take, side func(x belief.Sentence) bool) {
 		jobs = append(jobs, func() {
-			sides := make([]bool, len(rows))
-			for i := range rows {
-				sides[i] = side(i)
+			var taken []linear.Vector
+			var sides []bool
+			for i, x := range s.Sentences {
+				if take(x) {
+					taken = append(taken, rows[i])
+					sides = append(sides, side(x))
+				}
 			}
-			into.Weights, into.Offset = linear.Solve(rows, sides, len(space.Hashes), options)
+			into.Weights, into.Offset = linear.Solve(taken, sides, len(space.Hashes), options)
 		})
 	}
-	said, denied := make([]linear.Class, n), make([]linear.Class, n)
-	for b, id := range append(s.IDs[:n:n], "") {
-		solve(&classes[b], linear.DefaultOptions(), rows, func(i int) bool { return s.Sentences[i].Belief == id })
-		if id == "" {
-			continue
-		}
-		for stance, into := range map[belief.Stance]*linear.Class{belief.Asserts: &said[b], belief.Denies: &denied[b]} {
-			solve(into, linear.DefaultOptions(), rows, func(i int) bool { return s.Sentences[i].Belief == id && s.Sentences[i].Stance == stance })
-		}
+	all := func(belief.Sentence) bool { return true }
+	for i, b := range s.Beliefs {
+		verdicts[b.ID] = b.Verdict
+		solve(&classes[i], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == b.ID })
+		solve(&said[i], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == b.ID && x.Stance == belief.Asserts })
+		solve(&denied[i], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == b.ID && x.Stance == belief.Denies })
 	}
-	own := s.Subset(func(i int) bool { return s.Sentences[i].Belief != "" })
-	ownRows := make([]linear.Vector, 0, len(rows))
-	for i := range rows {
-		if s.Sentences[i].Belief != "" {
-			ownRows = append(ownRows, rows[i])
-		}
-	}
-	general := linear.DefaultOptions()
-	general.C, general.Balance = 0.1, true
-	solve(&classes[len(classes)-1], general, ownRows, func(i int) bool { return own.Sentences[i].Stance == belief.Asserts })
+	solve(&classes[l.Foreign()], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == "" })
+	wrong := func(x belief.Sentence) bool { return verdicts[x.Belief].On(x.Stance) == belief.Myth }
+	judged := func(x belief.Sentence) bool { return x.Belief != "" && verdicts[x.Belief] != belief.Depends }
+	broad := linear.DefaultOptions()
+	broad.C, broad.Balance = 0.1, true
+	solve(&classes[l.Wrong()], broad, judged, wrong)
 	together(jobs)
-	for b := range n {
-		classes[n+1+b] = minus(said[b], denied[b])
+	for i := range s.Beliefs {
+		classes[l.Stance()+i] = minus(said[i], denied[i])
 	}
 	return linear.Write(space, classes, keep)
 }

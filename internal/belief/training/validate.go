@@ -6,7 +6,6 @@ import (
 
 	"hearsay/internal/belief"
 	"hearsay/internal/belief/linear"
-	"hearsay/internal/belief/wording"
 )
 
 // Held is a sentence that was held out of training, and what the model then made of it.
@@ -39,15 +38,23 @@ func (s *Set) AtRandom(n int) []int {
 	return folds
 }
 
+// leaveOut trains on everything but one fold.
+func (s *Set) leaveOut(folds []int, fold int, settings belief.Calibration) (*belief.Matcher, error) {
+	model, err := linear.Open(s.Subset(func(i int) bool { return folds[i] != fold }).Weights())
+	if err != nil {
+		return nil, fmt.Errorf("fold %d: %w", fold, err)
+	}
+	return belief.NewMatcher(belief.NewLayout(s.Beliefs), model, s.Concepts, settings), nil
+}
+
 // Validate trains without each of the folds named in turn and gives the matches of what was left out.
-func (s *Set) Validate(folds []int, leave []int, concepts *wording.Concepts, settings belief.Calibration) ([]Held, error) {
+func (s *Set) Validate(folds []int, leave []int) ([]Held, error) {
 	var out []Held
 	for _, fold := range leave {
-		model, err := linear.Open(s.Subset(func(i int) bool { return folds[i] != fold }).Weights())
+		m, err := s.leaveOut(folds, fold, belief.Calibration{})
 		if err != nil {
-			return nil, fmt.Errorf("fold %d: %w", fold, err)
+			return nil, err
 		}
-		m := belief.NewMatcher(s.IDs, model, concepts, settings)
 		for i, x := range s.Sentences {
 			if folds[i] == fold {
 				out = append(out, Held{x, m.Match(x.Text)})
@@ -57,8 +64,8 @@ func (s *Set) Validate(folds []int, leave []int, concepts *wording.Concepts, set
 	return out, nil
 }
 
-// Calibrate fits the chances to sentences held out.
-func Calibrate(held []Held) belief.Calibration {
+// fit fits the chances.
+func fit(held []Held) belief.Calibration {
 	var right, stance [][]float64
 	var isRight, asserts []bool
 	for _, h := range held {
