@@ -93,7 +93,9 @@ func (f *frame) Section() string {
 		return "jobs"
 	case f.Here == "/" || strings.HasPrefix(f.Here, "/?"):
 		return "ask"
-	case strings.HasPrefix(f.Here, "/token"):
+	case strings.HasPrefix(f.Here, "/crew"):
+		return "crew"
+	case strings.HasPrefix(f.Here, "/token"), strings.HasPrefix(f.Here, "/join"):
 		return ""
 	}
 	return "library"

@@ -23,9 +23,9 @@ func NewToken() string {
 
 const tokenCookie = "hearsay"
 
-// needsNone are the pages that need no token: they tell nothing.
+// needsNone are the pages that need no token: they tell nothing, or, under /join, no more than the code of a session gives.
 func needsNone(path string) bool {
-	return path == "/health" || path == "/token" || strings.HasPrefix(path, "/assets/")
+	return path == "/join" || strings.HasPrefix(path, "/join/") || path == "/health" || path == "/token" || strings.HasPrefix(path, "/assets/")
 }
 
 // known lets those pass who have shown the token: a browser with its cookie, a program with its header.

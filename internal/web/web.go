@@ -25,16 +25,19 @@ type Config struct {
 	// Rate is how many requests a second one address may make; 0 means 250.
 	Rate float64
 	Log  *slog.Logger
+	// Now tells the time to what falls due; nil is the clock.
+	Now func() time.Time
 }
 
 // Server answers requests. It is safe for use by several goroutines at once.
 type Server struct {
 	Config
-	looks   map[string]*look // by language
-	assets  map[string]*asset
-	library *library
-	metrics *metrics
-	turns   chan struct{} // one for each job that may be judged at the same time
+	looks    map[string]*look // by language
+	assets   map[string]*asset
+	library  *library
+	metrics  *metrics
+	trainers trainers
+	turns    chan struct{} // one for each job that may be judged at the same time
 }
 
 // New makes a server. It fails on a template or a text that cannot be used.
@@ -63,6 +66,9 @@ func New(c Config) (*Server, error) {
 func (s *Server) Handler() (http.Handler, error) {
 	mux := http.NewServeMux()
 	for pattern, answer := range s.routes() {
+		mux.Handle(pattern, s.metrics.count(pattern, s.answering(answer)))
+	}
+	for pattern, answer := range s.crewRoutes() {
 		mux.Handle(pattern, s.metrics.count(pattern, s.answering(answer)))
 	}
 	for pattern, answer := range s.programs() {
