@@ -97,5 +97,5 @@ func (p printer) unit(text string) string {
 			fields[i] = own
 		}
 	}
-	return strings.Join(fields, " ")
+	return strings.TrimSpace(strings.Join(fields, " ")) // a word that the language leaves out is ""
 }
