@@ -61,20 +61,19 @@ func (s *solver) valueOf(path, unit string) (float64, bool) {
 	return q.Value, err == nil
 }
 
-// shares turns "20 percent fly ash" into pounds where the whole is said.
+// shares turns "20 percent fly ash" into pounds where the whole is said, and takes it as the share it is where it is not.
 func (s *solver) shares() {
 	total, ok := s.valueOf("mix.cementitious", "lb/yd3")
 	sum := 0.0
 	for k := range s.shareHit {
 		m := &s.shareHit[k]
 		fact := s.facts[m.use.target]
-		if m.at < 0 || s.used[m.at] || s.has(fact.Path) || len(s.items[m.at].units) == 0 || s.items[m.at].units[0] != "%" {
+		if s.has(fact.Path) || s.has(fact.Path+"_share") {
 			continue
 		}
 		share := s.items[m.at].num.low / 100
-		s.used[m.at] = true
 		if !ok {
-			s.out.Unread = append(s.out.Unread, Unread{Text: s.words(m.start, m.end-1) + ", of an amount that was not said", at: s.items[m.start].start})
+			s.state(fact.Path+"_share", plainNumber(round(100*share))+" %", s.words(m.start, m.end-1), "", s.items[m.start].start)
 			continue
 		}
 		sum += share

@@ -79,7 +79,10 @@ func (s *solver) sortOut(found []match) {
 		case useEvent:
 			s.eventHit = append(s.eventHit, m)
 		case useShare:
-			s.shareHit = append(s.shareHit, m)
+			if m.at >= 0 && !s.used[m.at] && len(s.items[m.at].units) > 0 && s.items[m.at].units[0] == "%" {
+				s.shareHit = append(s.shareHit, m)
+				s.used[m.at] = true // no other fact gets it
+			}
 		case useIgnore:
 			if m.at >= 0 {
 				s.used[m.at] = true

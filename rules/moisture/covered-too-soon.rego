@@ -12,14 +12,22 @@ package practice.moisture["covered-too-soon"]
 
 here if data.trade.covered
 
+here if {
+	input.floor.judged_by == "probes"
+	input.floor.humidity_limit > 0
+}
+
+here if {
+	input.floor.judged_by == "dome"
+	input.floor.emission_limit > 0
+}
+
 wrong contains "the humidity in the slab is above what the covering allows" if {
-	data.trade.covered
 	input.floor.judged_by == "probes"
 	input.floor.humidity_reading > input.floor.humidity_limit
 }
 
 wrong contains "the vapor emission is above what the covering allows" if {
-	data.trade.covered
 	input.floor.judged_by == "dome"
 	input.floor.emission_reading > input.floor.emission_limit
 }

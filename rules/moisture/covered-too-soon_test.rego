@@ -40,6 +40,12 @@ test_guessed_dryness_takes_the_usual_time if {
 	count(edge) == 0
 }
 
+test_a_limit_tells_of_a_covering if {
+	job := {"floor": {"judged_by": "dome", "emission_reading": 6, "emission_limit": 3}}
+	data.practice.moisture["covered-too-soon"].wrong["the vapor emission is above what the covering allows"] with input as job
+}
+
 test_bare_floor_is_not_here if {
-	not data.practice.moisture["covered-too-soon"].here with input as floor({"covering": "none"})
+	job := object.union(days(10, "nothing"), {"floor": {"covering": "none"}})
+	not data.practice.moisture["covered-too-soon"].here with input as job
 }
