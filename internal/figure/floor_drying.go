@@ -50,6 +50,8 @@ func floorDryingFigures() []Figure {
 				{Needs: []string{"floor.drying_days"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("floor.drying_days")), nil }},
 			},
 		},
+		over("humidity_over", "humidity above what the covering allows", "%", "floor.humidity_reading", "floor.humidity_limit"),
+		over("emission_over", "vapor emission above what the covering allows", "lb/1000ft2/d", "floor.emission_reading", "floor.emission_limit"),
 		{
 			Name: "water_to_dry", Title: "water that must leave the slab", Unit: "lb",
 			Method: "mixing water less what the cement binds, in the volume of the slab",
@@ -61,6 +63,18 @@ func floorDryingFigures() []Figure {
 				return Exact(free * yards), nil
 			}}},
 		},
+	}
+}
+
+// over is a reading less its limit.
+func over(name, title, unit, reading, allowed string) Figure {
+	return Figure{
+		Name: name, Title: title, Unit: unit, Method: "reading less limit",
+		Ways: []Way{{Needs: []string{reading, allowed}, Compute: func(c *Calc) (Value, error) {
+			v := c.Num(reading) - c.Num(allowed)
+			c.Step("%s - %s = %s", Q(c.Num(reading), unit), Q(c.Num(allowed), unit), Q(v, unit))
+			return Exact(v), nil
+		}}},
 	}
 }
 

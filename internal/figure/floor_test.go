@@ -114,3 +114,8 @@ func TestPermeability(t *testing.T) {
 	assert.InDelta(t, 1200, high/low, 0.5)
 	assert.InDelta(t, 1, known(t, "permeability_ratio", facts{"mix.wcm": 0.45}).Best, 1e-9)
 }
+
+func TestReadingAboveItsLimit(t *testing.T) {
+	assert.InDelta(t, 6, known(t, "humidity_over", facts{"floor.humidity_reading": 91.0, "floor.humidity_limit": 85.0}).Best, 1e-9)
+	assert.InDelta(t, -1, known(t, "emission_over", facts{"floor.emission_reading": 2.0, "floor.emission_limit": 3.0}).Best, 1e-9)
+}

@@ -26,6 +26,9 @@ number["air content"] := {"yours": "order.air", "right": "figure.air_often_wet"}
 
 number["cement in a yard"] := {"yours": "figure.cementitious", "right": data.limit.durability.least_cementitious, "unit": "lb/yd3"} if data.trade.freezes_often_wet
 
-number["concrete cover"] := {"yours": "steel.cover", "right": data.limit.durability.cover_weather, "unit": "in"}
+number["concrete cover"] := {
+	"yours": "steel.cover", "right": data.limit.steel.cover_weather_large,
+	"low": data.limit.steel.cover_weather_small, "high": data.limit.steel.cover_weather_large, "unit": "in",
+}
 
 mend["order.taken_as_durable"] := false

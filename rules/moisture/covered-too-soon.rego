@@ -7,7 +7,7 @@
 #   costs: [tear_out_cost]
 #   why: "Concrete holds far more water than it needs and gives it off slowly, from the bottom up. A covering laid too soon locks it in; the water gathers below it, softens the glue and comes up as bubbles, stains and smell months later."
 #   do: "Close the building in, keep the room warm and dry, and cover the floor when a test below the surface meets what the maker of the covering allows; the date is a forecast, the test decides."
-#   numbers: [days of drying, humidity in the slab, vapor emission]
+#   numbers: [days of drying, age when it is covered, humidity in the slab, humidity above the limit, vapor emission, vapor emission above the limit]
 package practice.moisture["covered-too-soon"]
 
 here if data.trade.covered
@@ -45,7 +45,13 @@ wrong contains "it has hardly had the time to dry, and no test shows otherwise" 
 
 number["days of drying"] := {"yours": "figure.drying_time", "right": "figure.days_to_dry"}
 
+number["age when it is covered"] := {"yours": "floor.days_to_covering"}
+
 number["humidity in the slab"] := {"yours": "floor.humidity_reading", "right": "floor.humidity_limit"}
+
+number["humidity above the limit"] := {"yours": "figure.humidity_over", "right": 0, "unit": "%"}
+
+number["vapor emission above the limit"] := {"yours": "figure.emission_over", "right": 0, "unit": "lb/1000ft2/d"}
 
 number["vapor emission"] := {"yours": "floor.emission_reading", "right": "floor.emission_limit"}
 
