@@ -5,6 +5,7 @@ package web
 import (
 	"log/slog"
 	"net/http"
+	"time"
 
 	"hearsay/internal/belief"
 	"hearsay/internal/rulebook"
