@@ -6,7 +6,9 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"regexp"
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
@@ -14,6 +16,8 @@ import (
 	"hearsay/corpus"
 	"hearsay/internal/belief"
 	"hearsay/internal/limit"
+	"hearsay/internal/quantity"
+	"hearsay/internal/reckon"
 	"hearsay/internal/report"
 	"hearsay/rules"
 )
@@ -53,8 +57,9 @@ answered.`,
 // claims is what answering claims needs.
 type claims struct {
 	*app
-	corpus *belief.Corpus
-	works  *limit.Book
+	corpus   *belief.Corpus
+	works    *limit.Book
+	reckoner *reckon.Reckoner
 }
 
 func (a *app) claims() (*claims, error) {
@@ -63,7 +68,7 @@ func (a *app) claims() (*claims, error) {
 		return nil, err
 	}
 	works, err := limit.LoadWorks(rules.Files)
-	return &claims{a, c, works}, err
+	return &claims{app: a, corpus: c, works: works}, err
 }
 
 func (c *claims) answer(text string) (report.Claim, error) {
@@ -72,8 +77,33 @@ func (c *claims) answer(text string) (report.Claim, error) {
 		return report.Claim{}, err
 	}
 	answer, err := c.corpus.Answer(text)
-	return report.NewClaim(answer, c.works, system), err
+	if err != nil {
+		return report.Claim{}, err
+	}
+	out := report.NewClaim(answer, c.works, system)
+	if answer.Answered && len(answer.Entry.Figures)+len(answer.Entry.Ranges) > 0 && hasNumber(text) {
+		out.Reckoned, err = c.reckon(text, answer.Entry, system)
+	}
+	return out, err
 }
+
+// reckon judges the numbers in a claim. What it needs is loaded for the first claim that has one.
+func (c *claims) reckon(text string, e *belief.Entry, system quantity.System) (*report.Reckoned, error) {
+	if c.reckoner == nil {
+		r, err := reckon.New(rules.Files, corpus.Files)
+		if err != nil {
+			return nil, err
+		}
+		c.reckoner = r
+	}
+	sums, err := c.reckoner.Of(text, e, time.Now())
+	return report.NewReckoned(sums, system), err
+}
+
+// numberWords are words that tell that a claim without digits may hold a number.
+var numberWords = regexp.MustCompile(`(?i)\d|\b(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fourteen|fifteen|twenty|thirty|forty|fifty|ninety|hundred|thousand|half|quarter|couple|gallon)\b`)
+
+func hasNumber(text string) bool { return numberWords.MatchString(text) }
 
 func (c *claims) one(text string) error {
 	if strings.TrimSpace(text) == "" {

@@ -12,13 +12,14 @@ import (
 // Claim is a claim as it was answered, and its JSON form.
 type Claim struct {
 	belief.Answer
-	limits *limit.Book
+	Reckoned *Reckoned `json:"reckoned,omitempty"`
+	limits   *limit.Book
 }
 
 // NewClaim makes what is shown of an answer, quantities in the unit system asked for. limits, which may be nil, gives the
 // titles of the works cited.
 func NewClaim(a belief.Answer, limits *limit.Book, system quantity.System) Claim {
-	return Claim{a.Print(func(text string) string { return Plain(text, system) }), limits}
+	return Claim{Answer: a.Print(func(text string) string { return Plain(text, system) }), limits: limits}
 }
 
 var verdictWord = map[belief.Verdict]string{belief.Myth: "NOT SO", belief.Holds: "THAT IS SO", belief.Depends: "IT DEPENDS"}
@@ -30,6 +31,9 @@ func (c Claim) Text(w Writer, look Look) {
 		return
 	}
 	fmt.Fprintf(w, "%s  %s\n", look.paint(red+bold, verdictWord[c.Verdict]), look.paint(faint, "["+*c.Belief+"]"))
+	if c.Reckoned != nil {
+		c.Reckoned.Text(w, look)
+	}
 	t := c.Answer.Text
 	if t.DependsOn != "" {
 		fmt.Fprintf(w, "%s\n", look.wrap(0, "It depends: "+t.DependsOn+"."))
