@@ -16,7 +16,7 @@ func (r *reading) quantityAt(i int) (item, int) {
 	}
 	n, j := r.v.numberAt(r.ts, i)
 	if j == i {
-		return item{}, i
+		return r.unitAndHalf(i)
 	}
 	if it, k := r.decade(n, i, j); k > j {
 		return it, k
@@ -34,10 +34,23 @@ func (r *reading) quantityAt(i int) (item, int) {
 		}
 		return item{kind: aQuantity, num: n}, j
 	}
-	if r.testAge(n, units, k) {
+	if r.testAge(n, units, k) || n.low == 28 && units[0] == "d" && text(r.ts, i-1) == "at" && r.strengthBefore(i-2) {
 		return item{kind: aWord, text: "test-age", stem: testAge(n.low)}, k
 	}
 	return r.compound(item{kind: aQuantity, num: n, units: units}, k)
+}
+
+// unitAndHalf reads "inch and a half" and "hour and a half", whose one is left out.
+func (r *reading) unitAndHalf(i int) (item, int) {
+	units, j := r.v.plainUnit(r.ts, i)
+	if j == i || !r.v.countable[units[0]] || r.ts[i].text == "in" || r.ts[i].text == "h" {
+		return item{}, i
+	}
+	f, k := r.v.andFraction(r.ts, j)
+	if k == j {
+		return item{}, i
+	}
+	return item{kind: aQuantity, num: number{low: 1 + f, high: 1 + f, part: true, spelled: true}, units: units}, k
 }
 
 // unitAfter reads the unit after a number, over "of an" in "three quarters of an inch" and "a" in "half a yard".
@@ -238,6 +251,12 @@ func (r *reading) testAge(n number, units []string, k int) bool {
 		return false
 	}
 	return r.v.testWords[text(r.ts, k)] || text(r.ts, k) == "cylinder" || r.v.testWords[text(r.ts, k+1)] && text(r.ts, k) != "and" && text(r.ts, k) != ","
+}
+
+// strengthBefore says whether token i ends a strength: "4000 psi at 28 days".
+func (r *reading) strengthBefore(i int) bool {
+	t := text(r.ts, i)
+	return t == "psi" || t == "mpa" || i >= 0 && r.ts[i].digits && len(t) == 4
 }
 
 func testAge(days float64) string {

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"sort"
 
 	"hearsay/internal/job"
@@ -14,11 +15,15 @@ const (
 	pointsWord      = 0.6  // for each further word of the phrase
 	pointsApart     = 0.3  // off for each unit of distance
 	pointsBetween   = 1.8  // off for each number of the same sort that stands between
-	pointsBoth      = 0.25 // of the weaker, where a phrase holds the number and another stands near
+	pointsWeak      = 5.2  // a phrase with no more points counts half where nothing of the fact stands near
+	pointsBoth      = 0.35 // of the weaker, where a phrase holds the number and another stands near
 	pointsTaken     = 2.5  // off when the phrase has its number already
 	pointsRole      = 2.5  // the number plays the role that the fact has (ordered, measured)
+	pointsOtherRole = 0.6  // off, as a share, when it plays another
 	pointsUsual     = 0.5  // within the usual range
 	pointsUnusual   = -0.7 // outside it
+	pointsNever     = 8.0  // off when a phrase says that it is something else
+	neverReach      = 7.0  // how near such a phrase must stand
 	enough          = 3.0  // a number with fewer points is not read
 	hardly          = 1.7  // a number with fewer points is not read even where nothing else claims it
 	ahead           = 1.3  // how far a weak fit must be ahead
@@ -52,6 +57,14 @@ func (s *solver) candidates(q int) []fit {
 		for _, fact := range s.bare {
 			consider(fact, s.bareUnit(s.facts[fact].bare))
 		}
+		if unit := s.goesOn(q); unit != "" {
+			kind, _ := quantity.KindOf(unit)
+			for _, fact := range s.byKind[kind] {
+				if s.said(&fit{q: q, fact: fact}) > 0 {
+					consider(fact, unit)
+				}
+			}
+		}
 	}
 	for k, unit := range it.units {
 		if unit == "deg?" {
@@ -66,8 +79,19 @@ func (s *solver) candidates(q int) []fit {
 		}
 	}
 	list := make([]fit, 0, len(best))
+	played := false
 	for _, f := range best {
-		list = append(list, f)
+		played = played || s.roleOf[q].index >= 0 && s.facts[f.fact].role == s.roleOf[q].index
+	}
+	for _, f := range best {
+		if played {
+			f.points += s.roleFit(&f)
+		} else if r := s.facts[f.fact].role; r >= 0 { // the role belongs to something else
+			f.points += s.rolePoints[r]
+		}
+		if f.points > 0 {
+			list = append(list, f)
+		}
 	}
 	sort.Slice(list, func(i, j int) bool {
 		if list[i].points != list[j].points {
@@ -76,6 +100,21 @@ func (s *solver) candidates(q int) []fit {
 		return list[i].fact < list[j].fact
 	})
 	return list
+}
+
+// goesOn gives the unit that a bare number takes over from the number before it ("can add 8 gallons, put in 5"), which no
+// more than a sentence parts from it.
+func (s *solver) goesOn(q int) string {
+	sentences := 0
+	for i := q - 1; i >= 0 && sentences < 2; i-- {
+		switch it := &s.items[i]; {
+		case it.kind == aBreak && it.pause >= pauseSentence:
+			sentences++
+		case it.kind == aQuantity && len(it.units) > 0 && it.units[0] != "deg?" && !it.glue:
+			return it.units[0]
+		}
+	}
+	return ""
 }
 
 // bareUnit is the unit a bare number is read in: degrees as the rest of the text gives them.
@@ -96,6 +135,9 @@ const bareRatio = "ratio"
 func (s *solver) score(f *fit) bool {
 	fact := s.facts[f.fact]
 	it := &s.items[f.q]
+	if fact.in != nil && !fact.in[f.unit] {
+		return false
+	}
 	value, ok := convert(it.num, f.unit, fact.Unit)
 	if !ok || fact.Possible != nil && !(fact.Possible.Contains(value.low) && fact.Possible.Contains(value.high)) {
 		return false
@@ -108,6 +150,10 @@ func (s *solver) score(f *fit) bool {
 		f.points = said
 	}
 	near, apart := s.near(f)
+	if said <= pointsWeak && near == 0 {
+		said *= 0.5
+		f.points = said
+	}
 	switch {
 	case said == 0 && fact.Kind == job.KindList:
 		return false
@@ -116,8 +162,8 @@ func (s *solver) score(f *fit) bool {
 	default:
 		f.points += pointsBoth * near
 	}
-	if len(it.units) == 0 && (f.points == 0 || reach > bareReachBefore) {
-		return false
+	if len(it.units) == 0 && reach > bareReachBefore {
+		f.points = 0
 	}
 	if alone := s.alone(f); alone > f.points {
 		f.points = alone
@@ -125,7 +171,6 @@ func (s *solver) score(f *fit) bool {
 	if f.points == 0 {
 		return false
 	}
-	f.points += s.roleFit(f)
 	if fact.Usual != nil {
 		if fact.Usual.Contains(value.low) {
 			f.points += pointsUsual
@@ -134,14 +179,17 @@ func (s *solver) score(f *fit) bool {
 		}
 	}
 	f.points -= s.never(f)
-	return f.points > 0
+	return f.points > -5
 }
 
 // plausible says whether a number said without its unit can be meant for the fact: near its usual range, and no fraction of a
 // degree.
 func (s *solver) plausible(fact *saying, n number) bool {
-	if fact.kind == quantity.Temperature && n.part {
+	if (fact.kind == quantity.Temperature || fact.kind == quantity.Count) && n.part {
 		return false
+	}
+	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
+		return false // two decimals below 1 are a ratio
 	}
 	if fact.Usual == nil {
 		return true
@@ -155,6 +203,10 @@ func (s *solver) alone(f *fit) float64 {
 	fact := s.facts[f.fact]
 	units := s.items[f.q].units
 	if len(units) == 0 {
+		n := s.items[f.q].num
+		if len(fact.plain) == 2 && n.single() && n.low >= fact.plain[0] && n.low <= fact.plain[1] && (math.Mod(n.low, 100) == 0 || n.decimal) {
+			return enough
+		}
 		return 0
 	}
 	if points, ok := fact.units[f.unit]; ok {
@@ -214,8 +266,8 @@ func (s *solver) never(f *fit) float64 {
 	off := 0.0
 	for k := range s.neverBy[f.fact] {
 		m := &s.neverBy[f.fact][k]
-		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < costComma {
-			off = 4
+		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < neverReach {
+			off = pointsNever
 		}
 	}
 	return off
@@ -233,7 +285,7 @@ func (s *solver) roleFit(f *fit) float64 {
 	if role.index == s.facts[f.fact].role {
 		return role.points
 	}
-	return -role.points
+	return -pointsOtherRole * role.points
 }
 
 // convert gives the number in another unit.

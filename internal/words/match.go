@@ -27,6 +27,7 @@ const (
 	useBefore = 'b' // a number after the phrase plays the role
 	useAfter  = 'a' // a number before the phrase plays the role
 	useIgnore = 'i' // the number in the phrase is no fact
+	useEcho   = 'o' // two facts have the same value
 	useShare  = 'p' // the number in the phrase is the fact's share of all cementitious material
 )
 
@@ -36,7 +37,7 @@ func (r *reading) find() []match {
 	for i := range r.items {
 		it := &r.items[i]
 		key := it.stem
-		if it.kind == aQuantity && (len(it.units) == 0 || it.glue) && it.num.single() {
+		if it.kind == aQuantity && it.num.single() {
 			key = plainNumber(it.num.low)
 		} else if it.kind == aSize {
 			key = sizeKey
@@ -106,7 +107,7 @@ func (r *reading) forward(es []element, i int, at *int, first bool) (int, bool) 
 	for k := 0; ; k++ {
 		if n := r.fits(e, i); n > 0 {
 			old := *at
-			if e.what != 'w' {
+			if e.what != 'w' && e.what != 'n' {
 				*at = i
 			}
 			if end, ok := r.forward(es[1:], i+n, at, false); ok {
@@ -145,7 +146,7 @@ func (r *reading) backward(es []element, i int, at *int) (int, bool) {
 	for k, j := 0, i; j >= 0; k++ {
 		if n := r.fitsBack(e, j); n > 0 {
 			old := *at
-			if e.what != 'w' {
+			if e.what != 'w' && e.what != 'n' {
 				*at = j
 			}
 			if start, ok := r.backward(es[:len(es)-1], j-n, at); ok {
@@ -171,7 +172,7 @@ func (r *reading) fits(e element, i int) int {
 	}
 	it := &r.items[i]
 	switch e.what {
-	case '#':
+	case '#', 'n':
 		return one(it.kind == aQuantity)
 	case '@':
 		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && it.clock.hour > 0)
@@ -210,7 +211,7 @@ func (r *reading) run(stems []string, i int) bool {
 		if it.kind == aWord && (it.stem == s || s[0] == '=' && it.text == s[1:]) {
 			continue
 		}
-		if it.kind != aQuantity || len(it.units) > 0 && !it.glue || !it.num.single() || plainNumber(it.num.low) != s {
+		if it.kind != aQuantity || !it.num.single() || plainNumber(it.num.low) != s {
 			return false
 		}
 	}

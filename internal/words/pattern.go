@@ -9,7 +9,7 @@ import (
 //
 //	#         the number that is meant        @        a time or a day (@? also a bare number of hours)
 //	<size>    a size such as 24x24            *        up to four other words
-//	LABEL     the number of a truck or a bay
+//	LABEL     the number of a truck or a bay  N        another number
 //	a|b       either word                     [a]      a word that may be missing
 //	<name>    any phrase of a class           NOT …    only when it is denied
 //	~…        the same when it is denied      …^9      with this weight
@@ -24,6 +24,14 @@ type pattern struct {
 	weight   float64 // 0 where none was written
 	negated  bool
 	blind    bool // to negation
+}
+
+// points is the weight that was written, else the number of words.
+func (p *pattern) points() float64 {
+	if p.weight > 0 {
+		return p.weight
+	}
+	return float64(p.literals)
 }
 
 type element struct {
@@ -81,6 +89,8 @@ func (v *vocabulary) parseElement(field string) ([]element, error) {
 	switch field {
 	case "#", "@", "*":
 		return []element{{what: field[0]}}, nil
+	case "N":
+		return []element{{what: 'n'}}, nil
 	case "@?":
 		return []element{{what: '?'}}, nil
 	case "LABEL":

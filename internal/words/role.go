@@ -21,14 +21,14 @@ func (s *solver) roleAt(q int) role {
 		switch {
 		case m.use.role == useBefore && m.end <= q:
 			apart := s.roleApart(m.end, q)
-			if apart >= 12 || apart >= nearest {
+			if s.looksBack(m) || apart >= 12 || apart >= nearest {
 				continue
 			}
 			nearest = apart
 			best = role{m.use.target, max(0.4, pointsRole-0.17*apart)}
-		case m.use.role == useAfter && m.start > q:
+		case m.use.role == useAfter && m.start > q && !s.leadsOn(m):
 			apart := s.apart(m, q)
-			if apart > 2.2 || s.between(m, q) > 0 || apart >= nearest {
+			if apart > 2.2 || s.numberBetween(q+1, m.start) || apart >= nearest {
 				continue
 			}
 			nearest = apart
@@ -36,6 +36,44 @@ func (s *solver) roleAt(q int) role {
 		}
 	}
 	return best
+}
+
+// looksBack says whether a role word belongs to the number before it alone: "0.45 max, 12 yards".
+func (s *solver) looksBack(m *match) bool {
+	if m.end < len(s.items) && s.items[m.end].kind != aBreak {
+		return false
+	}
+	for i := m.start - 1; i >= 0 && i >= m.start-4; i-- {
+		switch s.items[i].kind {
+		case aQuantity:
+			return true
+		case aBreak:
+			return false
+		}
+	}
+	return false
+}
+
+// leadsOn says whether a number follows right after a role word, which it then belongs to: "slump 3 1/2 ordered 4".
+func (s *solver) leadsOn(m *match) bool {
+	for i := m.end; i < len(s.items); i++ {
+		if s.items[i].kind == aQuantity {
+			return true
+		}
+		if !s.items[i].filler {
+			return false
+		}
+	}
+	return false
+}
+
+func (s *solver) numberBetween(from, to int) bool {
+	for i := from; i < to; i++ {
+		if k := s.items[i].kind; k == aQuantity || k == aSize {
+			return true
+		}
+	}
+	return false
 }
 
 // roleApart is the distance from a role word to a number, in which the numbers between them count little.

@@ -20,6 +20,7 @@ type solver struct {
 	roleHits []match
 	eventHit []match
 	shareHit []match
+	echoHit  []match
 	when     map[int]moment // by event
 	roleOf   map[int]role   // by item
 	used     map[int]bool   // items that are done with
@@ -78,6 +79,8 @@ func (s *solver) sortOut(found []match) {
 			s.roleHits = append(s.roleHits, m)
 		case useEvent:
 			s.eventHit = append(s.eventHit, m)
+		case useEcho:
+			s.echoHit = append(s.echoHit, m)
 		case useShare:
 			if m.at >= 0 && !s.used[m.at] && len(s.items[m.at].units) > 0 && s.items[m.at].units[0] == "%" {
 				s.shareHit = append(s.shareHit, m)
@@ -216,11 +219,50 @@ func (s *solver) again(q int, f fit, first int) bool {
 		return s.give(q)
 	}
 	s.used[q] = true
+	if s.another(q, f, value) {
+		return false
+	}
 	if f.points >= pointsSaid {
 		s.out.Facts = append(s.out.Facts, Read{Path: fact.Path, Value: value, Text: s.spoken(f), at: s.items[q].start})
 		return false
 	}
 	s.out.Unread = append(s.out.Unread, Unread{Text: s.context(q), at: s.items[q].start})
+	return false
+}
+
+// another adds the slump of one more truck to the list of the others.
+func (s *solver) another(q int, f fit, value string) bool {
+	if s.facts[f.fact].Path != "load.slump" || !s.nearLabel(q) && !s.nearLabelOf("load.slump") {
+		return false
+	}
+	const path = "load.other_slumps"
+	if i, ok := s.stated[path]; ok {
+		list, _ := s.out.Facts[i].Value.([]any)
+		s.out.Facts[i].Value = append(list, value)
+		return true
+	}
+	s.state(path, []any{value}, s.spoken(f), "", s.items[q].start)
+	return true
+}
+
+// nearLabel says whether the name of a truck stands shortly before item q.
+func (s *solver) nearLabel(q int) bool {
+	for i := q - 1; i >= 0 && i > q-6 && s.items[i].kind != aBreak; i-- {
+		if s.items[i].stem == labelStem {
+			return true
+		}
+	}
+	return false
+}
+
+// nearLabelOf says the same of the number that a fact was read from.
+func (s *solver) nearLabelOf(path string) bool {
+	at := s.out.Facts[s.stated[path]].at
+	for q := range s.items {
+		if s.items[q].kind == aQuantity && s.items[q].start == at {
+			return s.nearLabel(q)
+		}
+	}
 	return false
 }
 

@@ -88,7 +88,7 @@ func (v *vocabulary) belowHundred(ts []token, i int) (float64, int) {
 // pointAt reads "point four five".
 func (v *vocabulary) pointAt(ts []token, i int) (number, int) {
 	if p, j := v.decimals(ts, i); j > i {
-		return number{low: p, part: true, spelled: true}, j
+		return number{low: p, part: true, decimal: true, spelled: true}, j
 	}
 	return number{}, i
 }

@@ -51,6 +51,9 @@ func (s *solver) value(f int) {
 		if list[i].points != list[j].points {
 			return list[i].points > list[j].points
 		}
+		if overlap(list[i].m, list[j].m) {
+			return list[i].m.end > list[j].m.end // "retaining wall footing" is a footing
+		}
 		return list[i].m.start < list[j].m.start
 	})
 	if len(list) == 0 {
@@ -91,11 +94,7 @@ func (s *solver) claimOf(f int, m *match) (claim, bool) {
 		}
 		value = map[string]string{"yes": "no", "no": "yes"}[value]
 	}
-	points := m.use.pattern.weight
-	if points == 0 {
-		points = float64(m.use.pattern.literals)
-	}
-	return claim{value, points, m}, true
+	return claim{value, m.use.pattern.points(), m}, true
 }
 
 func (s *solver) nameOf(f int, value string) string {

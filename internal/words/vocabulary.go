@@ -66,6 +66,7 @@ type vocabularyYAML struct {
 	Roles         document.Ordered[roleYAML]   `yaml:"roles"`
 	Events        document.Ordered[[]string]   `yaml:"events"`
 	Spans         []spanYAML                   `yaml:"spans"`
+	Echoes        []echoYAML                   `yaml:"echoes"`
 	Shares        map[string][]string          `yaml:"shares"`
 	Topics        map[string]topicYAML         `yaml:"topics"`
 	Facts         document.Ordered[sayingYAML] `yaml:"facts"`
@@ -89,6 +90,13 @@ type spanYAML struct {
 	To   string `yaml:"to"`
 }
 
+// echoYAML is a phrase that says that two facts have the same value ("that's what we ordered").
+type echoYAML struct {
+	One   string   `yaml:"one"`
+	Other string   `yaml:"other"`
+	Said  []string `yaml:"said"`
+}
+
 type topicYAML struct {
 	Near []string `yaml:"near"`
 	Said []string `yaml:"said"`
@@ -101,6 +109,8 @@ type sayingYAML struct {
 	Bare  string                     `yaml:"bare"`  // unit of a number said without one
 	Alone float64                    `yaml:"alone"` // how well its unit alone points to it
 	Units map[string]float64         `yaml:"units"` // the same for one unit
+	Plain []float64                  `yaml:"plain"` // a bare round number between these is taken for it
+	In    []string                   `yaml:"in"`    // the units it is said in; any of its kind where this is left out
 	Takes string                     `yaml:"takes"` // of a range: low, high or middle (the default)
 	Near  []string                   `yaml:"near"`
 	Said  []string                   `yaml:"said"`

@@ -30,6 +30,7 @@ type Reader struct {
 	rolePoints []float64
 	events     []string
 	spans      []span
+	echoed     [][2]int         // facts that have the same value when their phrase is said
 	index      map[string][]use // patterns by the first stem of their anchor
 }
 
@@ -42,6 +43,8 @@ type saying struct {
 	alone float64
 	units map[string]float64
 	takes string
+	plain []float64
+	in    map[string]bool
 	topic string
 }
 
@@ -121,6 +124,17 @@ func (r *Reader) learnSpans(y *vocabularyYAML) error {
 		}
 		r.spans = append(r.spans, span{fact, from, to})
 	}
+	for i, e := range y.Echoes {
+		one, ok1 := r.byPath[e.One]
+		other, ok2 := r.byPath[e.Other]
+		if !ok1 || !ok2 {
+			return fmt.Errorf("%s and %s are not both facts", e.One, e.Other)
+		}
+		r.echoed = append(r.echoed, [2]int{one, other})
+		if err := r.add(e.Said, use{target: i, role: useEcho}); err != nil {
+			return err
+		}
+	}
 	for path, phrases := range y.Shares {
 		fact, ok := r.byPath[path]
 		if !ok {
@@ -139,7 +153,10 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 		return fmt.Errorf("is not a fact of facts.yaml")
 	}
 	s := r.facts[i]
-	s.bare, s.alone, s.units, s.takes, s.topic = e.Bare, e.Alone, e.Units, e.Takes, e.Topic
+	s.bare, s.alone, s.units, s.takes, s.topic, s.plain = e.Bare, e.Alone, e.Units, e.Takes, e.Topic, e.Plain
+	if len(e.In) > 0 {
+		s.in = set(e.In)
+	}
 	if e.Role != "" {
 		for k, name := range r.roles {
 			if name == e.Role {
