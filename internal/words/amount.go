@@ -21,6 +21,13 @@ func (r *reading) quantityAt(i int) (item, int) {
 	if it, k := r.decade(n, i, j); k > j {
 		return it, k
 	}
+	if t := text(r.ts, j); t == "cents" || t == "cent" || t == "¢" {
+		n.low, n.high = n.low/100, n.high/100
+		if per, k := r.v.perUnit(r.ts, j+1, []string{"$"}); k > j+1 {
+			return item{kind: aQuantity, num: n, units: per}, k
+		}
+		return item{kind: aQuantity, num: n, units: []string{"$"}}, j + 1
+	}
 	units, k := r.unitAfter(j)
 	if k == j {
 		if r.label(i, j) {

@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"sort"
 
 	"hearsay/internal/job"
@@ -10,12 +11,14 @@ import (
 
 // How well a number fits a fact is a sum of points.
 const (
-	pointsSaid      = 6.0  // the number stands inside a phrase of the fact
-	pointsNear      = 4.0  // a phrase of the fact stands right beside it
-	pointsWord      = 0.6  // for each further word of the phrase
-	pointsApart     = 0.3  // off for each unit of distance
-	pointsBetween   = 1.8  // off for each number of the same sort that stands between
-	pointsWeak      = 5.2  // a phrase with no more points counts half where nothing of the fact stands near
+	pointsSaid      = 6.0 // the number stands inside a phrase of the fact
+	pointsNear      = 4.0 // a phrase of the fact stands right beside it
+	pointsWord      = 0.6 // for each further word of the phrase
+	pointsApart     = 0.3 // off for each unit of distance
+	pointsBetween   = 1.8 // off for each number of the same sort that stands between
+	pointsWeak      = 5.2 // a phrase with no more points counts half where nothing of the fact stands near
+	pointsTopic     = 0.1 // where a phrase of the fact stands anywhere in the sentences around it
+	topicReach      = 30.0
 	pointsBoth      = 0.35 // of the weaker, where a phrase holds the number and another stands near
 	pointsTaken     = 2.5  // off when the phrase has its number already
 	pointsRole      = 2.5  // the number plays the role that the fact has (ordered, measured)
@@ -23,13 +26,12 @@ const (
 	pointsUsual     = 0.5  // within the usual range
 	pointsUnusual   = -0.7 // outside it
 	pointsNever     = 8.0  // off when a phrase says that it is something else
-	neverReach      = 7.0  // how near such a phrase must stand
+	neverReach      = 9.0  // how near such a phrase must stand
 	enough          = 3.0  // a number with fewer points is not read
 	hardly          = 1.7  // a number with fewer points is not read even where nothing else claims it
 	ahead           = 1.3  // how far a weak fit must be ahead
 	tooClose        = 0.5  // two facts whose points differ by less are a question
-	bareReach       = 3.0  // how far a bare number may stand from the word that gives it its unit
-	bareReachBefore = 4.5
+	bareReach       = 4.5  // how far a bare number may stand from the word that gives it its unit
 )
 
 // fit is how well a quantity fits a fact.
@@ -81,13 +83,13 @@ func (s *solver) candidates(q int) []fit {
 	list := make([]fit, 0, len(best))
 	played := false
 	for _, f := range best {
-		played = played || s.roleOf[q].index >= 0 && s.facts[f.fact].role == s.roleOf[q].index
+		played = played || slices.Contains(s.facts[f.fact].parts, s.roleOf[q].index)
 	}
 	for _, f := range best {
 		if played {
 			f.points += s.roleFit(&f)
-		} else if r := s.facts[f.fact].role; r >= 0 { // the role belongs to something else
-			f.points += s.rolePoints[r]
+		} else if parts := s.facts[f.fact].parts; len(parts) > 0 { // the role belongs to something else
+			f.points += s.rolePoints[parts[0]]
 		}
 		if f.points > 0 {
 			list = append(list, f)
@@ -145,7 +147,7 @@ func (s *solver) score(f *fit) bool {
 	if len(it.units) == 0 && !s.plausible(fact, value) {
 		return false
 	}
-	said, reach := s.said(f), 0.0
+	said := s.said(f)
 	if said > 0 {
 		f.points = said
 	}
@@ -157,13 +159,12 @@ func (s *solver) score(f *fit) bool {
 	switch {
 	case said == 0 && fact.Kind == job.KindList:
 		return false
-	case near > said:
-		f.points, reach = near+pointsBoth*said, apart
+	case near > said && (len(it.units) > 0 || apart <= bareReach):
+		f.points = near + pointsBoth*said
+	case said == 0:
+		f.points = 0
 	default:
 		f.points += pointsBoth * near
-	}
-	if len(it.units) == 0 && reach > bareReachBefore {
-		f.points = 0
 	}
 	if alone := s.alone(f); alone > f.points {
 		f.points = alone
@@ -188,7 +189,10 @@ func (s *solver) plausible(fact *saying, n number) bool {
 	if (fact.kind == quantity.Temperature || fact.kind == quantity.Count) && n.part {
 		return false
 	}
-	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
+	if fact.kind == quantity.Temperature && n.spelled && n.low >= 0 && n.low < 10 {
+		return false
+	}
+	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.Unit != "" {
 		return false // two decimals below 1 are a ratio
 	}
 	if fact.Usual == nil {
@@ -240,7 +244,7 @@ func (s *solver) near(f *fit) (points, reach float64) {
 	for k := range s.nearBy[f.fact] {
 		m := &s.nearBy[f.fact][k]
 		apart := s.apart(m, f.q)
-		if apart > 16 {
+		if apart > topicReach {
 			continue
 		}
 		p := m.use.pattern.weight
@@ -254,7 +258,7 @@ func (s *solver) near(f *fit) (points, reach float64) {
 		if s.taken(m, f.q) {
 			p -= pointsTaken
 		}
-		if p > points {
+		if p = max(p, pointsTopic); p > points {
 			points, reach, f.near = p, apart, m
 		}
 	}
@@ -275,14 +279,13 @@ func (s *solver) never(f *fit) float64 {
 
 // roleFit compares the role that the number plays with that of the fact.
 func (s *solver) roleFit(f *fit) float64 {
-	role := s.roleOf[f.q]
-	if s.facts[f.fact].role < 0 {
+	role, parts := s.roleOf[f.q], s.facts[f.fact].parts
+	switch {
+	case len(parts) == 0:
 		return 0
-	}
-	if role.index < 0 {
-		return s.rolePoints[s.facts[f.fact].role]
-	}
-	if role.index == s.facts[f.fact].role {
+	case role.index < 0:
+		return s.rolePoints[parts[0]]
+	case slices.Contains(parts, role.index):
 		return role.points
 	}
 	return -pointsOtherRole * role.points

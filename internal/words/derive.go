@@ -15,6 +15,7 @@ func (s *solver) derive() {
 	s.start()
 	s.shares()
 	s.cement()
+	s.onlySlump()
 	s.perYard()
 	s.waterContent()
 	s.echoes()
@@ -262,6 +263,23 @@ func (s *solver) walls() {
 		if at, ok := s.stated[pair[0]]; ok && !s.has(pair[1]) {
 			f := s.out.Facts[at]
 			s.state(pair[1], f.Value, f.Text, "", f.at)
+		}
+	}
+}
+
+// onlySlump takes the slump of "the first truck" as the measured one where no other is told.
+func (s *solver) onlySlump() {
+	i, ok := s.stated["load.other_slumps"]
+	if !ok || s.has("load.slump") {
+		return
+	}
+	switch v := s.out.Facts[i].Value.(type) {
+	case string:
+		s.rename("load.other_slumps", "load.slump")
+	case []any:
+		if len(v) == 1 {
+			s.out.Facts[i].Value = v[0]
+			s.rename("load.other_slumps", "load.slump")
 		}
 	}
 }

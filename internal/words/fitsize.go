@@ -30,7 +30,11 @@ func (s *solver) giveSize(q int) {
 		fact := s.byPath[sf.near]
 		for i := range s.nearBy[fact] {
 			m := &s.nearBy[fact][i]
-			if apart := s.apart(m, q); sf.reach > 0 && apart > sf.reach || m.start > q && sf.reach > 0 && apart > 1 {
+			reach := sf.reach
+			if m.start > q {
+				reach = min(sf.reach, 1) * 2
+			}
+			if sf.reach > 0 && s.apart(m, q) > reach {
 				continue
 			}
 			if p := pointsNear - pointsApart*s.apart(m, q); p > points && s.sizeWithin(q, sf.most) {

@@ -118,6 +118,9 @@ func (s *solver) allFit(run []int, fact *saying) bool {
 		return false
 	}
 	for _, q := range run {
+		if u := s.items[q].units; len(u) > 0 && u[0] != "deg?" && !quantity.SameKind(u[0], fact.Unit) {
+			return false
+		}
 		v, ok := convert(s.items[q].num, unit, fact.Unit)
 		if !ok || fact.Possible != nil && !fact.Possible.Contains(v.low) || fact.Usual != nil && !fact.Usual.Contains(v.low) {
 			return false

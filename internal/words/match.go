@@ -84,8 +84,12 @@ func (r *reading) matchAt(u use, i int) (match, bool) {
 	return m, true
 }
 
-// skips is how many small words may stand between two elements of a pattern.
-const skips = 4
+// skips is how many small words may stand between two elements of a pattern, and how many words of any kind at a *; farSkips
+// how many items at a **.
+const (
+	skips    = 4
+	farSkips = 9
+)
 
 // forward matches the elements from item i on and gives the item after the last.
 func (r *reading) forward(es []element, i int, at *int, first bool) (int, bool) {
@@ -99,6 +103,17 @@ func (r *reading) forward(es []element, i int, at *int, first bool) (int, bool) 
 				return end, true
 			}
 			if i+k >= len(r.items) || r.items[i+k].kind != aWord {
+				break
+			}
+		}
+		return 0, false
+	}
+	if e.what == '+' {
+		for k := 0; k <= farSkips; k++ {
+			if end, ok := r.forward(es[1:], i+k, at, false); ok {
+				return end, true
+			}
+			if i+k >= len(r.items) || r.items[i+k].kind == aBreak && r.items[i+k].pause > pauseComma {
 				break
 			}
 		}

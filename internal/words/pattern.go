@@ -9,6 +9,7 @@ import (
 //
 //	#         the number that is meant        @        a time or a day (@? also a bare number of hours)
 //	<size>    a size such as 24x24            *        up to four other words
+//	**        up to nine words and numbers, commas too
 //	LABEL     the number of a truck or a bay  N        another number
 //	a|b       either word                     [a]      a word that may be missing
 //	<name>    any phrase of a class           NOT …    only when it is denied
@@ -87,6 +88,8 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 
 func (v *vocabulary) parseElement(field string) ([]element, error) {
 	switch field {
+	case "**":
+		return []element{{what: '+'}}, nil
 	case "#", "@", "*":
 		return []element{{what: field[0]}}, nil
 	case "N":

@@ -207,6 +207,10 @@ func (s *solver) again(q int, f fit, first int) bool {
 		s.used[q] = true
 		return false
 	}
+	if s.another(q, f, value) {
+		s.used[q] = true
+		return false
+	}
 	rest := s.fits[q][1:]
 	for len(rest) > 0 {
 		if _, taken := s.stated[s.facts[rest[0].fact].Path]; !taken {
@@ -219,9 +223,6 @@ func (s *solver) again(q int, f fit, first int) bool {
 		return s.give(q)
 	}
 	s.used[q] = true
-	if s.another(q, f, value) {
-		return false
-	}
 	if f.points >= pointsSaid {
 		s.out.Facts = append(s.out.Facts, Read{Path: fact.Path, Value: value, Text: s.spoken(f), at: s.items[q].start})
 		return false

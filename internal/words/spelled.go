@@ -10,7 +10,7 @@ func (v *vocabulary) spelledAt(ts []token, i int) (number, int) {
 		if f >= 1 { // "three halves"
 			return number{low: f, part: true, spelled: true}, j
 		}
-		return number{low: f, part: true, spelled: true, loose: true}, j
+		return number{low: f, part: true, spelled: true, loose: j <= i+2 && (ts[i].text == "half" || ts[i].text == "quarter" || ts[i].text == "a")}, j
 	}
 	total, j := v.belowHundred(ts, i)
 	if j == i {

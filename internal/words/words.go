@@ -38,7 +38,7 @@ type Reader struct {
 type saying struct {
 	*job.Fact
 	kind  quantity.Kind
-	role  int // index in roles, -1 where it has none
+	parts []int // the roles it plays, by their index; the first is what it is where none is said
 	bare  string
 	alone float64
 	units map[string]float64
@@ -60,7 +60,7 @@ func New(d *job.Dictionary, fsys fs.FS) (*Reader, error) {
 		r.rolePoints = append(r.rolePoints, role.Value.Silent)
 	}
 	for _, f := range d.Facts() {
-		s := &saying{Fact: f, role: -1}
+		s := &saying{Fact: f}
 		s.kind, _ = quantity.KindOf(f.Unit)
 		r.byPath[f.Path] = len(r.facts)
 		r.facts = append(r.facts, s)
@@ -157,15 +157,12 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 	if len(e.In) > 0 {
 		s.in = set(e.In)
 	}
-	if e.Role != "" {
-		for k, name := range r.roles {
-			if name == e.Role {
-				s.role = k
-			}
+	for name := range strings.FieldsSeq(e.Role) {
+		k := slices.Index(r.roles, name)
+		if k < 0 {
+			return fmt.Errorf("no role is called %s", name)
 		}
-		if s.role < 0 {
-			return fmt.Errorf("no role is called %s", e.Role)
-		}
+		s.parts = append(s.parts, k)
 	}
 	topic, ok := y.Topics[e.Topic]
 	if e.Topic != "" && !ok {
