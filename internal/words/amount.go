@@ -28,6 +28,9 @@ func (r *reading) quantityAt(i int) (item, int) {
 		}
 		return item{kind: aQuantity, num: n, units: []string{"$"}}, j + 1
 	}
+	if k := r.eachYard(j); k > j && !n.part {
+		return item{kind: aQuantity, num: n, units: []string{"lb/yd3"}}, k
+	}
 	units, k := r.unitAfter(j)
 	if k == j {
 		if r.label(i, j) {
@@ -41,7 +44,7 @@ func (r *reading) quantityAt(i int) (item, int) {
 		}
 		return item{kind: aQuantity, num: n}, j
 	}
-	if r.testAge(n, units, k) || n.low == 28 && units[0] == "d" && text(r.ts, i-1) == "at" && r.strengthBefore(i-2) {
+	if r.testAge(n, units, k) || units[0] == "d" && n.single() && (text(r.ts, i-1) == "at" || text(r.ts, i-1) == "in") && (n.low == 28 && r.strengthBefore(i-2) || r.strengthAfter(k)) {
 		return item{kind: aWord, text: "test-age", stem: testAge(n.low)}, k
 	}
 	return r.compound(item{kind: aQuantity, num: n, units: units}, k)
@@ -60,12 +63,27 @@ func (r *reading) unitAndHalf(i int) (item, int) {
 	return item{kind: aQuantity, num: number{low: 1 + f, high: 1 + f, part: true, spelled: true}, units: units}, k
 }
 
+// eachYard is where "a yard" and "per yard" after a bare number end: so many pounds are meant.
+func (r *reading) eachYard(j int) int {
+	if t := text(r.ts, j); t != "a" && t != "per" && t != "to" {
+		return j
+	}
+	at := skipWord(r.ts, j+1, "the", "cubic")
+	if t := text(r.ts, at); t == "yard" || t == "yd" {
+		return at + 1
+	}
+	return j
+}
+
 // unitAfter reads the unit after a number, over "of an" in "three quarters of an inch" and "a" in "half a yard".
 func (r *reading) unitAfter(j int) ([]string, int) {
+	if t := text(r.ts, j-1); (t == "half" || t == "quarter") && (text(r.ts, j) == "a" || text(r.ts, j) == "an") {
+		j++
+	}
 	if units, k := r.v.unitAt(r.ts, j); k > j {
 		return units, k
 	}
-	for _, skip := range [][]string{{"of", "an"}, {"of", "a"}, {"of"}, {"a"}, {"an"}, {"full"}, {"whole"}, {"good"}, {"more"}, {"straight"}, {"solid"}, {"extra"}, {"or", "so"}} {
+	for _, skip := range [][]string{{"of", "an"}, {"of", "a"}, {"of"}, {"full"}, {"whole"}, {"good"}, {"more"}, {"straight"}, {"solid"}, {"extra"}, {"or", "so"}} {
 		at := j
 		for _, w := range skip {
 			if text(r.ts, at) != w {
@@ -258,6 +276,16 @@ func (r *reading) testAge(n number, units []string, k int) bool {
 		return false
 	}
 	return r.v.testWords[text(r.ts, k)] || text(r.ts, k) == "cylinder" || r.v.testWords[text(r.ts, k+1)] && text(r.ts, k) != "and" && text(r.ts, k) != ","
+}
+
+// strengthAfter says whether a strength follows shortly: "cylinders at 7 days are 4,100".
+func (r *reading) strengthAfter(k int) bool {
+	for i := k; i < k+3 && i < len(r.ts); i++ {
+		if r.ts[i].digits && len(r.ts[i].text) == 4 {
+			return true
+		}
+	}
+	return false
 }
 
 // strengthBefore says whether token i ends a strength: "4000 psi at 28 days".

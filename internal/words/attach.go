@@ -17,6 +17,8 @@ const (
 	pointsApart     = 0.3 // off for each unit of distance
 	pointsBetween   = 1.8 // off for each number of the same sort that stands between
 	pointsWeak      = 5.2 // a phrase with no more points counts half where nothing of the fact stands near
+	pointsPair      = 1.5 // where a number is set against one of the same topic ("air 6.2 for 6 ordered")
+	pointsGoesOn    = 1.0 // where a bare number goes on with the unit of the one before it ("sand at 6 percent, rock at 1.5")
 	pointsTopic     = 0.1 // where a phrase of the fact stands anywhere in the sentences around it
 	topicReach      = 30.0
 	pointsBoth      = 0.35 // of the weaker, where a phrase holds the number and another stands near
@@ -40,6 +42,7 @@ type fit struct {
 	points  float64
 	unit    string // the unit it is read in
 	near    *match // the nearby phrase that speaks for it
+	solid   bool   // more speaks for it than a phrase that could be said of much else
 }
 
 // candidates lists what the quantity at item q could be, best first.
@@ -59,11 +62,15 @@ func (s *solver) candidates(q int) []fit {
 		for _, fact := range s.bare {
 			consider(fact, s.bareUnit(s.facts[fact].bare))
 		}
-		if unit := s.goesOn(q); unit != "" {
+		if unit, beside := s.goesOn(q); unit != "" {
 			kind, _ := quantity.KindOf(unit)
 			for _, fact := range s.byKind[kind] {
 				if s.said(&fit{q: q, fact: fact}) > 0 {
 					consider(fact, unit)
+					if f, ok := best[fact]; ok && beside && f.unit == unit {
+						f.points += pointsGoesOn
+						best[fact] = f
+					}
 				}
 			}
 		}
@@ -105,18 +112,20 @@ func (s *solver) candidates(q int) []fit {
 }
 
 // goesOn gives the unit that a bare number takes over from the number before it ("can add 8 gallons, put in 5"), which no
-// more than a sentence parts from it.
-func (s *solver) goesOn(q int) string {
-	sentences := 0
+// more than a sentence parts from it, and whether that number is the one right before it in the same sentence.
+func (s *solver) goesOn(q int) (unit string, beside bool) {
+	sentences, numbers := 0, 0
 	for i := q - 1; i >= 0 && sentences < 2; i-- {
 		switch it := &s.items[i]; {
 		case it.kind == aBreak && it.pause >= pauseSentence:
 			sentences++
 		case it.kind == aQuantity && len(it.units) > 0 && it.units[0] != "deg?" && !it.glue:
-			return it.units[0]
+			return it.units[0], sentences == 0 && numbers == 0
+		case it.kind == aQuantity:
+			numbers++
 		}
 	}
-	return ""
+	return "", false
 }
 
 // bareUnit is the unit a bare number is read in: degrees as the rest of the text gives them.
@@ -144,7 +153,7 @@ func (s *solver) score(f *fit) bool {
 	if !ok || fact.Possible != nil && !(fact.Possible.Contains(value.low) && fact.Possible.Contains(value.high)) {
 		return false
 	}
-	if len(it.units) == 0 && !s.plausible(fact, value) {
+	if len(it.units) == 0 && (!s.plausible(fact, value) || fact.kind != quantity.Count && s.counts(f.q)) {
 		return false
 	}
 	said := s.said(f)
@@ -152,8 +161,9 @@ func (s *solver) score(f *fit) bool {
 		f.points = said
 	}
 	near, apart := s.near(f)
+	f.solid = near > 0 || said > pointsWeak
 	if said <= pointsWeak && near == 0 {
-		said *= 0.5
+		said *= 0.35
 		f.points = said
 	}
 	switch {
@@ -167,10 +177,13 @@ func (s *solver) score(f *fit) bool {
 		f.points += pointsBoth * near
 	}
 	if alone := s.alone(f); alone > f.points {
-		f.points = alone
+		f.points, f.solid = alone, true
 	}
 	if f.points == 0 {
 		return false
+	}
+	if fact.topic != "" && fact.topic == s.pairedTopic(f.q) {
+		f.points += pointsPair
 	}
 	if fact.Usual != nil {
 		if fact.Usual.Contains(value.low) {
@@ -183,6 +196,11 @@ func (s *solver) score(f *fit) bool {
 	return f.points > -5
 }
 
+// counts says whether the bare number at item q counts things: "two loads", "six cylinders".
+func (s *solver) counts(q int) bool {
+	return s.items[q].num.high < 100 && q+1 < len(s.items) && s.items[q+1].kind == aWord && s.v.counted[s.items[q+1].text]
+}
+
 // plausible says whether a number said without its unit can be meant for the fact: near its usual range, and no fraction of a
 // degree.
 func (s *solver) plausible(fact *saying, n number) bool {
@@ -192,14 +210,14 @@ func (s *solver) plausible(fact *saying, n number) bool {
 	if fact.kind == quantity.Temperature && n.spelled && n.low >= 0 && n.low < 10 {
 		return false
 	}
-	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.Unit != "" {
+	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
 		return false // two decimals below 1 are a ratio
 	}
 	if fact.Usual == nil {
 		return true
 	}
 	reach := 0.6 * (fact.Usual.High - fact.Usual.Low)
-	return n.low >= min(fact.Usual.Low/2, fact.Usual.Low) && n.high <= fact.Usual.High+reach
+	return n.low >= min(0.7*fact.Usual.Low, fact.Usual.Low) && n.high <= fact.Usual.High+reach
 }
 
 // alone is how well the unit alone points to the fact. It says nothing for a bare number.

@@ -20,6 +20,7 @@ func (s *solver) derive() {
 	s.waterContent()
 	s.echoes()
 	s.walls()
+	s.reinforcement()
 	s.bags()
 }
 
@@ -280,6 +281,15 @@ func (s *solver) onlySlump() {
 		if len(v) == 1 {
 			s.out.Facts[i].Value = v[0]
 			s.rename("load.other_slumps", "load.slump")
+		}
+	}
+}
+
+// reinforcement takes a bar size as said of bars, and a wire size as said of mesh.
+func (s *solver) reinforcement() {
+	for _, r := range [][2]string{{"steel.bar_size", "bars"}, {"steel.wire", "mesh"}} {
+		if i, ok := s.stated[r[0]]; ok && !s.has("steel.kind") {
+			s.state("steel.kind", r[1], s.out.Facts[i].Text, "", s.out.Facts[i].at)
 		}
 	}
 }

@@ -119,7 +119,11 @@ func (s *solver) spanFacts() {
 				s.state(fact.Path, plainNumber(days)+" d", text, "", s.items[b].start)
 			}
 		case from.clock.hour > 0 && to.clock.hour > 0:
-			s.state(fact.Path, plainNumber(hoursBetween(from.clock, to.clock))+" h", text, "", s.items[b].start)
+			hours := hoursBetween(from.clock, to.clock)
+			if s.nearWord(to.item, "next", "following") && to.item > from.item {
+				hours = to.clock.resolve(false) + 24 - from.clock.resolve(false)
+			}
+			s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
 		}
 	}
 }

@@ -32,7 +32,7 @@ func (s *solver) giveSize(q int) {
 			m := &s.nearBy[fact][i]
 			reach := sf.reach
 			if m.start > q {
-				reach = min(sf.reach, 1) * 2
+				reach = 2
 			}
 			if sf.reach > 0 && s.apart(m, q) > reach {
 				continue

@@ -83,6 +83,11 @@ func (s *solver) giveRun(run []int) {
 // giveExtreme gives the highest or lowest of a run of readings to a fact that takes it ("probes read 96, 91 and 89").
 func (s *solver) giveExtreme(run []int) {
 	list := s.candidates(run[0])
+	for _, q := range run {
+		if len(s.items[q].units) > 0 {
+			list = s.candidates(q)
+		}
+	}
 	if len(list) == 0 || list[0].points < enough {
 		return
 	}

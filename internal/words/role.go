@@ -10,11 +10,17 @@ func (s *solver) roles() {
 	}
 }
 
+// roleReach is how many items a role word may stand away from its number.
+const roleReach = 30
+
 func (s *solver) roleAt(q int) role {
 	best := role{index: -1}
 	nearest := 1e9
 	for k := range s.roleHits {
 		m := &s.roleHits[k]
+		if m.end < q-roleReach || m.start > q+roleReach {
+			continue
+		}
 		if m.unsure && m.denied {
 			continue
 		}
@@ -52,6 +58,25 @@ func (s *solver) looksBack(m *match) bool {
 		}
 	}
 	return false
+}
+
+// pairedTopic is the topic of the number that item q is set against: "air 6.2 for 6 ordered", "5 1/2 on a 4 inch order".
+func (s *solver) pairedTopic(q int) string {
+	linked := false
+	for i := q - 1; i >= 0 && i > q-5; i-- {
+		it := &s.items[i]
+		switch {
+		case it.kind == aQuantity && linked && len(s.fits[i]) > 0:
+			return s.facts[s.fits[i][0].fact].topic
+		case it.kind != aWord:
+			return ""
+		case it.text == "for" || it.text == "against" || it.text == "on" || it.text == "vs" || it.text == "versus" || it.text == "of":
+			linked = true
+		case !it.filler:
+			return ""
+		}
+	}
+	return ""
 }
 
 // leadsOn says whether a number follows right after a role word, which it then belongs to: "slump 3 1/2 ordered 4".

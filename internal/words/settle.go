@@ -138,11 +138,20 @@ func (s *solver) quantities() {
 			continue
 		}
 		for _, o := range open { // what it has taken counts less for the others
-			if o-q < 60 && q-o < 60 {
+			if s.leans(o, q) {
 				s.fits[o] = s.candidates(o)
 			}
 		}
 	}
+}
+
+// leans says whether the quantity at item o leans on the phrase that the one at item q has taken, or is set against it.
+func (s *solver) leans(o, q int) bool {
+	taken := s.fits[q][0].near
+	if taken == nil || o-q > 80 || q-o > 80 {
+		return false
+	}
+	return slices.ContainsFunc(s.fits[o], func(f fit) bool { return f.near == taken })
 }
 
 // surest is the open quantity with the most points.
@@ -165,7 +174,7 @@ func sure(f []fit) bool {
 	switch {
 	case f[0].points >= enough:
 		return true
-	case f[0].points < hardly:
+	case f[0].points < hardly, !f[0].solid:
 		return false
 	}
 	return len(f) == 1 || f[0].points-f[1].points >= ahead

@@ -88,7 +88,7 @@ func (s *solver) claimOf(f int, m *match) (claim, bool) {
 		return claim{}, false
 	}
 	value := m.use.value
-	if m.denied {
+	if m.denied && s.facts[f].takes != "first" {
 		if s.facts[f].Kind != job.KindFlag {
 			return claim{}, false
 		}
@@ -116,7 +116,7 @@ func (s *solver) fixed() {
 	for _, f := range facts {
 		for k := range s.valueBy[f] {
 			m := &s.valueBy[f][k]
-			if m.denied || m.unsure || s.has(s.facts[f].Path) {
+			if m.denied || m.unsure || s.has(s.facts[f].Path) || s.ruledOut(f, m) {
 				continue
 			}
 			s.state(s.facts[f].Path, strings.TrimSpace(m.use.value), s.words(m.start, m.end-1), "", s.items[m.start].start)

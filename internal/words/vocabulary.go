@@ -20,10 +20,14 @@ type vocabulary struct {
 	months        map[string]int
 	forms         map[string]string
 	fillers       map[string]bool
+	small         map[string]bool  // stems of the fillers
+	ids           map[string]int32 // of stems
+	starts        map[string]bool  // words that a number, a time or a day may begin with
 	turns         map[string]bool
 	whole         map[string]bool
 	countable     map[string]bool
 	labels        map[string]bool
+	counted       map[string]bool
 	testWords     map[string]bool
 	lumber        map[string]bool
 	abbreviations map[string]bool
@@ -54,6 +58,7 @@ type vocabularyYAML struct {
 	Whole         []string                     `yaml:"whole"`
 	Countable     []string                     `yaml:"countable"`
 	Labels        []string                     `yaml:"labels"`
+	Counted       []string                     `yaml:"counted"`
 	TestWords     []string                     `yaml:"test_words"`
 	Lumber        []string                     `yaml:"lumber"`
 	Abbreviations []string                     `yaml:"abbreviations"`
@@ -128,9 +133,9 @@ func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
 		return nil, nil, fmt.Errorf("words.yaml: %w", err)
 	}
 	v := &vocabulary{numbers: y.Numbers, months: y.Months, joined: y.Joined,
-		fillers: set(y.Fillers), turns: set(y.Turns), whole: set(y.Whole), countable: set(y.Countable), labels: set(y.Labels),
+		fillers: set(y.Fillers), turns: set(y.Turns), whole: set(y.Whole), countable: set(y.Countable), labels: set(y.Labels), counted: set(y.Counted),
 		testWords: set(y.TestWords), lumber: set(y.Lumber), abbreviations: set(y.Abbreviations)}
-	v.fractions = map[string]fraction{}
+	v.fractions, v.ids, v.small = map[string]fraction{}, map[string]int32{}, map[string]bool{}
 	for w, f := range y.Fractions {
 		v.fractions[w] = fraction{f, false}
 	}
@@ -139,6 +144,25 @@ func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
 	}
 	v.loadForms(&y)
 	v.loadUnits(&y)
+	v.starts = set([]string{"a", "an", "the", "one", "another", "noon", "midday", "midnight", "half", "quarter", "minus", "negative", "point"})
+	for w := range v.numbers {
+		v.starts[w] = true
+	}
+	for w := range v.fractions {
+		v.starts[w] = true
+	}
+	for w := range v.months {
+		v.starts[w] = true
+	}
+	for w := range v.prefixes {
+		v.starts[w] = true
+	}
+	for w := range v.units {
+		v.starts[w] = true // "inch and a half"
+	}
+	for w := range v.fillers {
+		v.small[v.stem(w)] = true
+	}
 	v.negators, v.notNegators, v.unsure = phrases(y.Negators), phrases(y.NotNegators), phrases(y.Unsure)
 	v.classes = map[string][][]string{}
 	for name, list := range y.Classes {

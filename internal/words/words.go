@@ -30,8 +30,9 @@ type Reader struct {
 	rolePoints []float64
 	events     []string
 	spans      []span
-	echoed     [][2]int         // facts that have the same value when their phrase is said
-	index      map[string][]use // patterns by the first stem of their anchor
+	echoed     [][2]int // facts that have the same value when their phrase is said
+	index      [][]use  // patterns by the id of the first stem of their anchor
+	patterns   int      // how many there are
 }
 
 // saying is one fact with how people state it.
@@ -54,7 +55,7 @@ func New(d *job.Dictionary, fsys fs.FS) (*Reader, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Reader{v: v, d: d, byPath: map[string]int{}, byKind: map[quantity.Kind][]int{}, index: map[string][]use{}}
+	r := &Reader{v: v, d: d, byPath: map[string]int{}, byKind: map[quantity.Kind][]int{}}
 	for _, role := range y.Roles {
 		r.roles = append(r.roles, role.Name)
 		r.rolePoints = append(r.rolePoints, role.Value.Silent)
@@ -199,20 +200,16 @@ func (r *Reader) add(phrases []string, u use) error {
 		if err != nil {
 			return err
 		}
-		u.pattern = p
-		seen := map[string]bool{}
-		for _, alt := range p.elements[p.anchor].alts {
-			if len(alt) == 0 {
-				continue
+		u.pattern, p.index = p, r.patterns
+		r.patterns++
+		e := &p.elements[p.anchor]
+		first := e.first()
+		slices.Sort(first)
+		for _, id := range slices.Compact(first) {
+			for int(id) >= len(r.index) {
+				r.index = append(r.index, nil)
 			}
-			key := alt[0]
-			if word, ok := strings.CutPrefix(key, "="); ok {
-				key = r.v.stem(word)
-			}
-			if !seen[key] {
-				seen[key] = true
-				r.index[key] = append(r.index[key], u)
-			}
+			r.index[id] = append(r.index[id], u)
 		}
 	}
 	return nil
