@@ -16,10 +16,20 @@ func (r *reading) quantityAt(i int) (item, int) {
 	}
 	n, j := r.v.numberAt(r.ts, i)
 	if j == i {
-		return item{}, i
+		return r.unitAndHalf(i)
 	}
 	if it, k := r.decade(n, i, j); k > j {
 		return it, k
+	}
+	if t := text(r.ts, j); t == "cents" || t == "cent" || t == "¢" {
+		n.low, n.high = n.low/100, n.high/100
+		if per, k := r.v.perUnit(r.ts, j+1, []string{"$"}); k > j+1 {
+			return item{kind: aQuantity, num: n, units: per}, k
+		}
+		return item{kind: aQuantity, num: n, units: []string{"$"}}, j + 1
+	}
+	if k := r.eachYard(j); k > j && !n.part {
+		return item{kind: aQuantity, num: n, units: []string{"lb/yd3"}}, k
 	}
 	units, k := r.unitAfter(j)
 	if k == j {
@@ -34,18 +44,46 @@ func (r *reading) quantityAt(i int) (item, int) {
 		}
 		return item{kind: aQuantity, num: n}, j
 	}
-	if r.testAge(n, units, k) {
+	if r.testAge(n, units, k) || units[0] == "d" && n.single() && (text(r.ts, i-1) == "at" || text(r.ts, i-1) == "in") && (n.low == 28 && r.strengthBefore(i-2) || r.strengthAfter(k)) {
 		return item{kind: aWord, text: "test-age", stem: testAge(n.low)}, k
 	}
 	return r.compound(item{kind: aQuantity, num: n, units: units}, k)
 }
 
+// unitAndHalf reads "inch and a half" and "hour and a half", whose one is left out.
+func (r *reading) unitAndHalf(i int) (item, int) {
+	units, j := r.v.plainUnit(r.ts, i)
+	if j == i || !r.v.countable[units[0]] || r.ts[i].text == "in" || r.ts[i].text == "h" {
+		return item{}, i
+	}
+	f, k := r.v.andFraction(r.ts, j)
+	if k == j {
+		return item{}, i
+	}
+	return item{kind: aQuantity, num: number{low: 1 + f, high: 1 + f, part: true, spelled: true}, units: units}, k
+}
+
+// eachYard is where "a yard" and "per yard" after a bare number end: so many pounds are meant.
+func (r *reading) eachYard(j int) int {
+	if t := text(r.ts, j); t != "a" && t != "per" && t != "to" {
+		return j
+	}
+	at := skipWord(r.ts, j+1, "the", "cubic")
+	if t := text(r.ts, at); t == "yard" || t == "yd" {
+		return at + 1
+	}
+	return j
+}
+
 // unitAfter reads the unit after a number, over "of an" in "three quarters of an inch" and "a" in "half a yard".
 func (r *reading) unitAfter(j int) ([]string, int) {
+	if t := text(r.ts, j-1); (t == "half" || t == "quarter") && (text(r.ts, j) == "a" || text(r.ts, j) == "an") {
+		j++
+	}
 	if units, k := r.v.unitAt(r.ts, j); k > j {
 		return units, k
 	}
-	for _, skip := range [][]string{{"of", "an"}, {"of", "a"}, {"of"}, {"a"}, {"an"}, {"full"}, {"whole"}, {"good"}, {"more"}, {"straight"}, {"solid"}, {"extra"}, {"or", "so"}} {
+	for _, skip := range [][]string{{"of", "an"}, {"of", "a"}, {"of"}, {"full"}, {"whole"}, {"good"}, {"more"}, {"straight"}, {"solid"}, {"extra"}, {"or", "so"}} {
 		at := j
 		for _, w := range skip {
 			if text(r.ts, at) != w {
@@ -238,6 +276,22 @@ func (r *reading) testAge(n number, units []string, k int) bool {
 		return false
 	}
 	return r.v.testWords[text(r.ts, k)] || text(r.ts, k) == "cylinder" || r.v.testWords[text(r.ts, k+1)] && text(r.ts, k) != "and" && text(r.ts, k) != ","
+}
+
+// strengthAfter says whether a strength follows shortly: "cylinders at 7 days are 4,100".
+func (r *reading) strengthAfter(k int) bool {
+	for i := k; i < k+3 && i < len(r.ts); i++ {
+		if r.ts[i].digits && len(r.ts[i].text) == 4 {
+			return true
+		}
+	}
+	return false
+}
+
+// strengthBefore says whether token i ends a strength: "4000 psi at 28 days".
+func (r *reading) strengthBefore(i int) bool {
+	t := text(r.ts, i)
+	return t == "psi" || t == "mpa" || i >= 0 && r.ts[i].digits && len(t) == 4
 }
 
 func testAge(days float64) string {

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"math"
+	"slices"
 	"sort"
 
 	"hearsay/internal/job"
@@ -9,22 +11,29 @@ import (
 
 // How well a number fits a fact is a sum of points.
 const (
-	pointsSaid      = 6.0  // the number stands inside a phrase of the fact
-	pointsNear      = 4.0  // a phrase of the fact stands right beside it
-	pointsWord      = 0.6  // for each further word of the phrase
-	pointsApart     = 0.3  // off for each unit of distance
-	pointsBetween   = 1.8  // off for each number of the same sort that stands between
-	pointsBoth      = 0.25 // of the weaker, where a phrase holds the number and another stands near
+	pointsSaid      = 6.0 // the number stands inside a phrase of the fact
+	pointsNear      = 4.0 // a phrase of the fact stands right beside it
+	pointsWord      = 0.6 // for each further word of the phrase
+	pointsApart     = 0.3 // off for each unit of distance
+	pointsBetween   = 1.8 // off for each number of the same sort that stands between
+	pointsWeak      = 5.2 // a phrase with no more points counts half where nothing of the fact stands near
+	pointsPair      = 1.5 // where a number is set against one of the same topic ("air 6.2 for 6 ordered")
+	pointsGoesOn    = 1.0 // where a bare number goes on with the unit of the one before it ("sand at 6 percent, rock at 1.5")
+	pointsTopic     = 0.1 // where a phrase of the fact stands anywhere in the sentences around it
+	topicReach      = 30.0
+	pointsBoth      = 0.35 // of the weaker, where a phrase holds the number and another stands near
 	pointsTaken     = 2.5  // off when the phrase has its number already
 	pointsRole      = 2.5  // the number plays the role that the fact has (ordered, measured)
+	pointsOtherRole = 0.6  // off, as a share, when it plays another
 	pointsUsual     = 0.5  // within the usual range
 	pointsUnusual   = -0.7 // outside it
+	pointsNever     = 8.0  // off when a phrase says that it is something else
+	neverReach      = 9.0  // how near such a phrase must stand
 	enough          = 3.0  // a number with fewer points is not read
 	hardly          = 1.7  // a number with fewer points is not read even where nothing else claims it
 	ahead           = 1.3  // how far a weak fit must be ahead
 	tooClose        = 0.5  // two facts whose points differ by less are a question
-	bareReach       = 3.0  // how far a bare number may stand from the word that gives it its unit
-	bareReachBefore = 4.5
+	bareReach       = 4.5  // how far a bare number may stand from the word that gives it its unit
 )
 
 // fit is how well a quantity fits a fact.
@@ -33,6 +42,7 @@ type fit struct {
 	points  float64
 	unit    string // the unit it is read in
 	near    *match // the nearby phrase that speaks for it
+	solid   bool   // more speaks for it than a phrase that could be said of much else
 }
 
 // candidates lists what the quantity at item q could be, best first.
@@ -52,6 +62,18 @@ func (s *solver) candidates(q int) []fit {
 		for _, fact := range s.bare {
 			consider(fact, s.bareUnit(s.facts[fact].bare))
 		}
+		if unit, beside := s.goesOn(q); unit != "" {
+			kind, _ := quantity.KindOf(unit)
+			for _, fact := range s.byKind[kind] {
+				if s.said(&fit{q: q, fact: fact}) > 0 {
+					consider(fact, unit)
+					if f, ok := best[fact]; ok && beside && f.unit == unit {
+						f.points += pointsGoesOn
+						best[fact] = f
+					}
+				}
+			}
+		}
 	}
 	for k, unit := range it.units {
 		if unit == "deg?" {
@@ -66,8 +88,19 @@ func (s *solver) candidates(q int) []fit {
 		}
 	}
 	list := make([]fit, 0, len(best))
+	played := false
 	for _, f := range best {
-		list = append(list, f)
+		played = played || slices.Contains(s.facts[f.fact].parts, s.roleOf[q].index)
+	}
+	for _, f := range best {
+		if played {
+			f.points += s.roleFit(&f)
+		} else if parts := s.facts[f.fact].parts; len(parts) > 0 { // the role belongs to something else
+			f.points += s.rolePoints[parts[0]]
+		}
+		if f.points > 0 {
+			list = append(list, f)
+		}
 	}
 	sort.Slice(list, func(i, j int) bool {
 		if list[i].points != list[j].points {
@@ -76,6 +109,23 @@ func (s *solver) candidates(q int) []fit {
 		return list[i].fact < list[j].fact
 	})
 	return list
+}
+
+// goesOn gives the unit that a bare number takes over from the number before it ("can add 8 gallons, put in 5"), which no
+// more than a sentence parts from it, and whether that number is the one right before it in the same sentence.
+func (s *solver) goesOn(q int) (unit string, beside bool) {
+	sentences, numbers := 0, 0
+	for i := q - 1; i >= 0 && sentences < 2; i-- {
+		switch it := &s.items[i]; {
+		case it.kind == aBreak && it.pause >= pauseSentence:
+			sentences++
+		case it.kind == aQuantity && len(it.units) > 0 && it.units[0] != "deg?" && !it.glue:
+			return it.units[0], sentences == 0 && numbers == 0
+		case it.kind == aQuantity:
+			numbers++
+		}
+	}
+	return "", false
 }
 
 // bareUnit is the unit a bare number is read in: degrees as the rest of the text gives them.
@@ -96,36 +146,45 @@ const bareRatio = "ratio"
 func (s *solver) score(f *fit) bool {
 	fact := s.facts[f.fact]
 	it := &s.items[f.q]
+	if fact.in != nil && !fact.in[f.unit] {
+		return false
+	}
 	value, ok := convert(it.num, f.unit, fact.Unit)
 	if !ok || fact.Possible != nil && !(fact.Possible.Contains(value.low) && fact.Possible.Contains(value.high)) {
 		return false
 	}
-	if len(it.units) == 0 && !s.plausible(fact, value) {
+	if len(it.units) == 0 && (!s.plausible(fact, value) || fact.kind != quantity.Count && s.counts(f.q)) {
 		return false
 	}
-	said, reach := s.said(f), 0.0
+	said := s.said(f)
 	if said > 0 {
 		f.points = said
 	}
 	near, apart := s.near(f)
+	f.solid = near > 0 || said > pointsWeak
+	if said <= pointsWeak && near == 0 {
+		said *= 0.35
+		f.points = said
+	}
 	switch {
 	case said == 0 && fact.Kind == job.KindList:
 		return false
-	case near > said:
-		f.points, reach = near+pointsBoth*said, apart
+	case near > said && (len(it.units) > 0 || apart <= bareReach):
+		f.points = near + pointsBoth*said
+	case said == 0:
+		f.points = 0
 	default:
 		f.points += pointsBoth * near
 	}
-	if len(it.units) == 0 && (f.points == 0 || reach > bareReachBefore) {
-		return false
-	}
 	if alone := s.alone(f); alone > f.points {
-		f.points = alone
+		f.points, f.solid = alone, true
 	}
 	if f.points == 0 {
 		return false
 	}
-	f.points += s.roleFit(f)
+	if fact.topic != "" && fact.topic == s.pairedTopic(f.q) {
+		f.points += pointsPair
+	}
 	if fact.Usual != nil {
 		if fact.Usual.Contains(value.low) {
 			f.points += pointsUsual
@@ -134,20 +193,31 @@ func (s *solver) score(f *fit) bool {
 		}
 	}
 	f.points -= s.never(f)
-	return f.points > 0
+	return f.points > -5
+}
+
+// counts says whether the bare number at item q counts things: "two loads", "six cylinders".
+func (s *solver) counts(q int) bool {
+	return s.items[q].num.high < 100 && q+1 < len(s.items) && s.items[q+1].kind == aWord && s.v.counted[s.items[q+1].text]
 }
 
 // plausible says whether a number said without its unit can be meant for the fact: near its usual range, and no fraction of a
 // degree.
 func (s *solver) plausible(fact *saying, n number) bool {
-	if fact.kind == quantity.Temperature && n.part {
+	if (fact.kind == quantity.Temperature || fact.kind == quantity.Count) && n.part {
 		return false
+	}
+	if fact.kind == quantity.Temperature && n.spelled && n.low >= 0 && n.low < 10 {
+		return false
+	}
+	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
+		return false // two decimals below 1 are a ratio
 	}
 	if fact.Usual == nil {
 		return true
 	}
 	reach := 0.6 * (fact.Usual.High - fact.Usual.Low)
-	return n.low >= min(fact.Usual.Low/2, fact.Usual.Low) && n.high <= fact.Usual.High+reach
+	return n.low >= min(0.7*fact.Usual.Low, fact.Usual.Low) && n.high <= fact.Usual.High+reach
 }
 
 // alone is how well the unit alone points to the fact. It says nothing for a bare number.
@@ -155,6 +225,10 @@ func (s *solver) alone(f *fit) float64 {
 	fact := s.facts[f.fact]
 	units := s.items[f.q].units
 	if len(units) == 0 {
+		n := s.items[f.q].num
+		if len(fact.plain) == 2 && n.single() && n.low >= fact.plain[0] && n.low <= fact.plain[1] && (math.Mod(n.low, 100) == 0 || n.decimal) {
+			return enough
+		}
 		return 0
 	}
 	if points, ok := fact.units[f.unit]; ok {
@@ -188,7 +262,7 @@ func (s *solver) near(f *fit) (points, reach float64) {
 	for k := range s.nearBy[f.fact] {
 		m := &s.nearBy[f.fact][k]
 		apart := s.apart(m, f.q)
-		if apart > 16 {
+		if apart > topicReach {
 			continue
 		}
 		p := m.use.pattern.weight
@@ -202,7 +276,7 @@ func (s *solver) near(f *fit) (points, reach float64) {
 		if s.taken(m, f.q) {
 			p -= pointsTaken
 		}
-		if p > points {
+		if p = max(p, pointsTopic); p > points {
 			points, reach, f.near = p, apart, m
 		}
 	}
@@ -214,8 +288,8 @@ func (s *solver) never(f *fit) float64 {
 	off := 0.0
 	for k := range s.neverBy[f.fact] {
 		m := &s.neverBy[f.fact][k]
-		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < costComma {
-			off = 4
+		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < neverReach {
+			off = pointsNever
 		}
 	}
 	return off
@@ -223,17 +297,16 @@ func (s *solver) never(f *fit) float64 {
 
 // roleFit compares the role that the number plays with that of the fact.
 func (s *solver) roleFit(f *fit) float64 {
-	role := s.roleOf[f.q]
-	if s.facts[f.fact].role < 0 {
+	role, parts := s.roleOf[f.q], s.facts[f.fact].parts
+	switch {
+	case len(parts) == 0:
 		return 0
-	}
-	if role.index < 0 {
-		return s.rolePoints[s.facts[f.fact].role]
-	}
-	if role.index == s.facts[f.fact].role {
+	case role.index < 0:
+		return s.rolePoints[parts[0]]
+	case slices.Contains(parts, role.index):
 		return role.points
 	}
-	return -role.points
+	return -pointsOtherRole * role.points
 }
 
 // convert gives the number in another unit.

@@ -15,7 +15,12 @@ func (s *solver) derive() {
 	s.start()
 	s.shares()
 	s.cement()
+	s.onlySlump()
 	s.perYard()
+	s.waterContent()
+	s.echoes()
+	s.walls()
+	s.reinforcement()
 	s.bags()
 }
 
@@ -32,8 +37,43 @@ func (s *solver) start() {
 		if !m.date.IsZero() && !s.has("job.date") {
 			s.state("job.date", m.date.Format(time.DateOnly), s.words(m.item, m.item), "", s.items[m.item].start)
 		}
+		if day, i := s.dayWord(m.item); i >= 0 && !s.has("job.date") {
+			s.state("job.date", day.Format(time.DateOnly), s.words(i, i), "", s.items[i].start)
+		}
+	}
+	for i := range s.items { // "7 yards for Saturday"
+		if s.items[i].kind == aWord && s.items[i].text == "for" && i+1 < len(s.items) && s.has("order.volume") && !s.has("job.date") {
+			if day, at := s.dayWord(i + 1); at == i+1 {
+				s.state("job.date", day.Format(time.DateOnly), s.words(at, at), "", s.items[at].start)
+			}
+		}
 	}
 }
+
+// dayWord finds a word such as tomorrow or Saturday at item q or right beside it, and the day it means.
+func (s *solver) dayWord(q int) (time.Time, int) {
+	today := s.now.Truncate(24 * time.Hour)
+	for _, i := range []int{q, q + 1, q - 1, q - 2} {
+		if i < 0 || i >= len(s.items) || s.items[i].kind != aWord {
+			continue
+		}
+		switch t := s.items[i].text; t {
+		case "tomorrow":
+			return today.AddDate(0, 0, 1), i
+		case "today", "tonight":
+			return today, i
+		default:
+			if day, ok := weekdays[t]; ok {
+				ahead := (int(day) - int(today.Weekday()) + 6) % 7
+				return today.AddDate(0, 0, ahead+1), i
+			}
+		}
+	}
+	return time.Time{}, -1
+}
+
+var weekdays = map[string]time.Weekday{"monday": time.Monday, "tuesday": time.Tuesday, "wednesday": time.Wednesday, "thursday": time.Thursday,
+	"friday": time.Friday, "saturday": time.Saturday, "sunday": time.Sunday}
 
 // nearWord says whether one of the words stands within a few words of item q.
 func (s *solver) nearWord(q int, words ...string) bool {
@@ -129,7 +169,7 @@ func (s *solver) perYard() {
 			continue
 		}
 		f := fit{q: q, fact: fact, unit: "gal"}
-		if p, _ := s.phrases(&f); p < enough || !ok {
+		if p, _ := s.phrases(&f); p < enough || !ok || !s.addedThere(q) && (strings.Contains(s.words(q, q), "water") || s.said(&fit{q: q, fact: s.byPath["mix.water"]}) > 0) {
 			continue
 		}
 		per, _ := convert(it.num, it.units[0], "gal/yd3")
@@ -154,5 +194,102 @@ func (s *solver) bags() {
 	}
 	if text, ok := s.out.Facts[i].Value.(string); ok && strings.Contains(text, "bags") {
 		s.state("order.basis", "bags", s.out.Facts[i].Text, "", s.out.Facts[i].at)
+	}
+}
+
+// poundsPerGallon is the weight of a US gallon of water at 60 °F.
+const poundsPerGallon = 8.34
+
+// waterContent reads the water of the mix where it is said in gallons or liters for each yard or meter, and the ratio where
+// it is said in gallons for each bag.
+func (s *solver) waterContent() {
+	for q := range s.items {
+		it := &s.items[q]
+		if it.kind != aQuantity || s.used[q] || len(it.units) == 0 {
+			continue
+		}
+		switch it.units[0] {
+		case "gal/yd3", "L/m3":
+			path, f := "mix.water", fit{q: q, fact: s.byPath["mix.water"]}
+			if p, _ := s.phrases(&f); p < enough && !strings.Contains(s.words(q, q), "water") || s.has(path) || s.has("water.added") && s.addedThere(q) {
+				continue
+			}
+			per, _ := convert(it.num, it.units[0], "gal/yd3")
+			s.used[q] = true
+			s.state(path, plainNumber(round(per.low*poundsPerGallon))+" lb/yd3", s.words(q, q), "", it.start)
+		case "gal/bag":
+			if s.has("mix.wcm") {
+				continue
+			}
+			s.used[q] = true
+			s.state("mix.wcm", plainNumber(round(it.num.low*poundsPerGallon/94)), s.words(q, q), "", it.start)
+		}
+	}
+}
+
+// addedThere says whether the words at item q speak of water that is added.
+func (s *solver) addedThere(q int) bool {
+	return s.nearWord(q, "add", "added", "another", "extra", "more")
+}
+
+// echoes states a fact that is said to be the same as another ("it came at four and that's what we ordered").
+func (s *solver) echoes() {
+	for k := range s.echoHit {
+		m := &s.echoHit[k]
+		if m.denied || m.unsure {
+			continue
+		}
+		pair := s.echoed[m.use.target]
+		for i := range pair {
+			from, to := s.facts[pair[i]].Path, s.facts[pair[1-i]].Path
+			if at, ok := s.stated[from]; ok && !s.has(to) {
+				s.state(to, s.out.Facts[at].Value, s.words(m.start, m.end-1), "", s.items[m.start].start)
+			}
+		}
+	}
+}
+
+// walls takes the thickness of a wall as what stands between its forms, too.
+func (s *solver) walls() {
+	use, ok := s.stated["member.use"]
+	if !ok {
+		return
+	}
+	switch s.out.Facts[use].Value {
+	case "wall", "foundation wall", "retaining wall":
+	default:
+		return
+	}
+	for _, pair := range [][2]string{{"member.thickness", "member.narrowest_form"}, {"member.narrowest_form", "member.thickness"}} {
+		if at, ok := s.stated[pair[0]]; ok && !s.has(pair[1]) {
+			f := s.out.Facts[at]
+			s.state(pair[1], f.Value, f.Text, "", f.at)
+		}
+	}
+}
+
+// onlySlump takes the slump of "the first truck" as the measured one where no other is told.
+func (s *solver) onlySlump() {
+	i, ok := s.stated["load.other_slumps"]
+	if !ok || s.has("load.slump") {
+		return
+	}
+	switch v := s.out.Facts[i].Value.(type) {
+	case string:
+		s.rename("load.other_slumps", "load.slump")
+	case []any:
+		if len(v) == 1 {
+			s.out.Facts[i].Value = v[0]
+			s.rename("load.other_slumps", "load.slump")
+		}
+	}
+}
+
+// reinforcement takes a bar size as said of bars, and a wire size as said of mesh.
+func (s *solver) reinforcement() {
+	for _, r := range [][2]string{{"steel.bar_size", "bars"}, {"steel.wire", "mesh"}} {
+		if i, ok := s.stated[r[0]]; ok && !s.has("steel.kind") {
+			s.state("steel.kind", r[1], s.out.Facts[i].Text, "", s.out.Facts[i].at)
+		}
 	}
 }

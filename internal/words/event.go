@@ -1,6 +1,10 @@
 package words
 
-import "time"
+import (
+	"slices"
+	"sort"
+	"time"
+)
 
 // span is a fact that is the time from one event to another.
 type span struct{ fact, from, to int }
@@ -14,6 +18,7 @@ type moment struct {
 
 // times gives each time and day to the event that the words around it speak of: the start, the rain, the end of finishing.
 func (s *solver) times() {
+	sort.SliceStable(s.eventHit, func(i, k int) bool { return s.eventHit[i].use.pattern.points() > s.eventHit[k].use.pattern.points() })
 	for pass := range 2 {
 		for k := range s.eventHit {
 			m := &s.eventHit[k]
@@ -37,6 +42,11 @@ func (s *solver) happens(event, q int) {
 	it := &s.items[q]
 	if _, ok := s.when[event]; ok || s.used[q] {
 		return
+	}
+	if it.kind == aDate && s.events[event] == "start" {
+		if placed := slices.Index(s.events, "placed"); placed >= 0 {
+			event = placed
+		}
 	}
 	m := moment{item: q, clock: it.clock, date: it.date}
 	if it.kind == aQuantity && it.clock.hour == 0 {
@@ -109,7 +119,11 @@ func (s *solver) spanFacts() {
 				s.state(fact.Path, plainNumber(days)+" d", text, "", s.items[b].start)
 			}
 		case from.clock.hour > 0 && to.clock.hour > 0:
-			s.state(fact.Path, plainNumber(hoursBetween(from.clock, to.clock))+" h", text, "", s.items[b].start)
+			hours := hoursBetween(from.clock, to.clock)
+			if s.nearWord(to.item, "next", "following") && to.item > from.item {
+				hours = to.clock.resolve(false) + 24 - from.clock.resolve(false)
+			}
+			s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
 		}
 	}
 }

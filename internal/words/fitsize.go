@@ -7,10 +7,12 @@ var sizeFacts = []struct {
 	near  string   // the fact whose phrases point to it
 	gives []string // the facts its parts state
 	bare  []string // units of bare parts
+	reach float64  // how far the phrase may stand before it; 0 for any distance
+	most  float64  // the largest number that such a size has
 }{
-	{"joints.panel_length", []string{"joints.panel_length", "joints.panel_width"}, []string{"ft", "ft"}},
-	{"steel.wire", []string{"steel.spacing"}, []string{"in"}},
-	{"member.length", []string{"member.length", "member.width", "member.thickness"}, []string{"ft", "ft", "in"}},
+	{"joints.panel_length", []string{"joints.panel_length", "joints.panel_width"}, []string{"ft", "ft"}, 1.5, 60},
+	{"steel.wire", []string{"steel.spacing"}, []string{"in"}, 0.5, 12},
+	{"member.length", []string{"member.length", "member.width", "member.thickness"}, []string{"ft", "ft", "in"}, 0, 1e6},
 }
 
 // sizes gives each size to what it is the size of.
@@ -28,7 +30,14 @@ func (s *solver) giveSize(q int) {
 		fact := s.byPath[sf.near]
 		for i := range s.nearBy[fact] {
 			m := &s.nearBy[fact][i]
-			if p := pointsNear - pointsApart*s.apart(m, q); p > points {
+			reach := sf.reach
+			if m.start > q {
+				reach = 2
+			}
+			if sf.reach > 0 && s.apart(m, q) > reach {
+				continue
+			}
+			if p := pointsNear - pointsApart*s.apart(m, q); p > points && s.sizeWithin(q, sf.most) {
 				best, points = k, p
 			}
 		}
@@ -62,6 +71,15 @@ func (s *solver) giveSize(q int) {
 		s.state(sf.gives[k], plainNumber(p.num.low)+" "+unit, s.words(q, q), "", s.items[q].start)
 	}
 	s.used[q] = true
+}
+
+func (s *solver) sizeWithin(q int, most float64) bool {
+	for _, p := range s.items[q].parts {
+		if p.num.low > most {
+			return false
+		}
+	}
+	return true
 }
 
 // smallMember says whether a bare size stands beside a footing, a column or a beam, whose sizes are said in inches as often

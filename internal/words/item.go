@@ -19,6 +19,7 @@ const (
 type item struct {
 	kind       kind
 	stem       string // of a word
+	id, exact  int32  // of its stem, and of the word in this form; 0 where no pattern holds it
 	text       string // of a word, in lower case
 	start, end int    // bytes in the text
 	num        number
@@ -71,13 +72,15 @@ func (r *reading) itemize() {
 
 // next reads the item at token i and gives the token after it.
 func (r *reading) next(i int) int {
-	for _, read := range []func(int) (item, int){r.dateAt, r.timeAt, r.sizeAt, r.quantityAt} {
-		if it, j := read(i); j > i {
-			r.add(it, i, j)
-			return j
+	t := r.ts[i]
+	if t.digits || r.v.starts[t.text] || !t.letters {
+		for _, read := range [...]func(int) (item, int){r.dateAt, r.timeAt, r.sizeAt, r.quantityAt} {
+			if it, j := read(i); j > i {
+				r.add(it, i, j)
+				return j
+			}
 		}
 	}
-	t := r.ts[i]
 	if t.letters {
 		if j := r.joinedWord(i); j > i {
 			return j

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 )
@@ -65,6 +67,7 @@ func (s *solver) giveRun(run []int) {
 		}
 	}
 	if best < 0 || points < enough-0.5 {
+		s.giveExtreme(run)
 		return
 	}
 	fact := s.facts[best]
@@ -77,6 +80,32 @@ func (s *solver) giveRun(run []int) {
 	s.state(fact.Path, list, s.words(min(run[0], text.start), max(run[len(run)-1], text.end-1)), "", s.items[run[0]].start)
 }
 
+// giveExtreme gives the highest or lowest of a run of readings to a fact that takes it ("probes read 96, 91 and 89").
+func (s *solver) giveExtreme(run []int) {
+	list := s.candidates(run[0])
+	for _, q := range run {
+		if len(s.items[q].units) > 0 {
+			list = s.candidates(q)
+		}
+	}
+	if len(list) == 0 || list[0].points < enough {
+		return
+	}
+	fact := s.facts[list[0].fact]
+	if fact.takes != "high" && fact.takes != "low" || s.has(fact.Path) || !s.allFit(run, fact) {
+		return
+	}
+	best := run[0]
+	for _, q := range run {
+		s.used[q] = true
+		if n := s.items[q].num.low; fact.takes == "high" && n > s.items[best].num.low || fact.takes == "low" && n < s.items[best].num.low {
+			best = q
+		}
+	}
+	s.state(fact.Path, strings.TrimSpace(plainNumber(s.items[best].num.low)+" "+list[0].unit), s.words(run[0], run[len(run)-1]),
+		"", s.items[run[0]].start)
+}
+
 func (s *solver) runUnit(run []int, fact *saying) string {
 	for _, q := range run {
 		for _, u := range s.items[q].units {
@@ -85,7 +114,7 @@ func (s *solver) runUnit(run []int, fact *saying) string {
 			}
 		}
 	}
-	return fact.bare
+	return s.bareUnit(fact.bare)
 }
 
 func (s *solver) allFit(run []int, fact *saying) bool {
@@ -94,6 +123,9 @@ func (s *solver) allFit(run []int, fact *saying) bool {
 		return false
 	}
 	for _, q := range run {
+		if u := s.items[q].units; len(u) > 0 && u[0] != "deg?" && !quantity.SameKind(u[0], fact.Unit) {
+			return false
+		}
 		v, ok := convert(s.items[q].num, unit, fact.Unit)
 		if !ok || fact.Possible != nil && !fact.Possible.Contains(v.low) || fact.Usual != nil && !fact.Usual.Contains(v.low) {
 			return false

@@ -1,5 +1,7 @@
 package words
 
+import "slices"
+
 // match is one place where a pattern fits.
 type match struct {
 	use        use
@@ -27,29 +29,63 @@ const (
 	useBefore = 'b' // a number after the phrase plays the role
 	useAfter  = 'a' // a number before the phrase plays the role
 	useIgnore = 'i' // the number in the phrase is no fact
+	useEcho   = 'o' // two facts have the same value
 	useShare  = 'p' // the number in the phrase is the fact's share of all cementitious material
 )
 
 // find matches every pattern against the text.
 func (r *reading) find() []match {
+	present := make([]bool, len(r.v.ids)+1)
+	for i := range r.items {
+		r.identify(&r.items[i])
+		present[r.items[i].id], present[r.items[i].exact] = true, true
+	}
 	var found []match
+	possible := make([]int8, r.patterns) // of each pattern: 1 when all its words stand in the text, -1 when one does not
 	for i := range r.items {
 		it := &r.items[i]
-		key := it.stem
-		if it.kind == aQuantity && (len(it.units) == 0 || it.glue) && it.num.single() {
-			key = plainNumber(it.num.low)
-		} else if it.kind == aSize {
-			key = sizeKey
-		} else if it.kind != aWord {
-			continue
-		}
-		for _, u := range r.index[key] {
-			if m, ok := r.matchAt(u, i); ok {
-				found = append(found, m)
+		for k, id := range [2]int32{it.id, it.exact} {
+			if id == 0 || int(id) >= len(r.index) || k == 1 && id == it.id {
+				continue
+			}
+			for _, u := range r.index[id] {
+				p := u.pattern
+				if possible[p.index] == 0 {
+					possible[p.index] = whole(p.needs, present)
+				}
+				if possible[p.index] < 0 {
+					continue
+				}
+				if m, ok := r.matchAt(u, i); ok {
+					found = append(found, m)
+				}
 			}
 		}
 	}
 	return found
+}
+
+// identify gives an item the ids by which patterns know it: of a word its stem, of a single number the number.
+func (r *reading) identify(it *item) {
+	switch {
+	case it.kind == aWord:
+		it.id = r.v.ids[it.stem]
+		it.exact = r.v.ids["="+it.text]
+	case it.kind == aSize:
+		it.id = r.v.ids[sizeKey]
+	case it.kind == aQuantity && it.num.single() && it.num.low == float64(int(it.num.low)):
+		it.id = r.v.ids[plainNumber(it.num.low)]
+	}
+}
+
+// whole is 1 when every word that a pattern needs stands somewhere in the text, else -1.
+func whole(needs [][]int32, present []bool) int8 {
+	for _, need := range needs {
+		if !slices.ContainsFunc(need, func(id int32) bool { return present[id] }) {
+			return -1
+		}
+	}
+	return 1
 }
 
 // matchAt matches a pattern with its anchor at item i.
@@ -83,15 +119,19 @@ func (r *reading) matchAt(u use, i int) (match, bool) {
 	return m, true
 }
 
-// skips is how many small words may stand between two elements of a pattern.
-const skips = 4
+// skips is how many small words may stand between two elements of a pattern, and how many words of any kind at a *; farSkips
+// how many items at a **.
+const (
+	skips    = 4
+	farSkips = 9
+)
 
 // forward matches the elements from item i on and gives the item after the last.
 func (r *reading) forward(es []element, i int, at *int, first bool) (int, bool) {
 	if len(es) == 0 {
 		return i, true
 	}
-	e := es[0]
+	e := &es[0]
 	if e.what == '*' {
 		for k := 0; k <= skips; k++ {
 			if end, ok := r.forward(es[1:], i+k, at, false); ok {
@@ -103,10 +143,21 @@ func (r *reading) forward(es []element, i int, at *int, first bool) (int, bool) 
 		}
 		return 0, false
 	}
+	if e.what == '+' {
+		for k := 0; k <= farSkips; k++ {
+			if end, ok := r.forward(es[1:], i+k, at, false); ok {
+				return end, true
+			}
+			if i+k >= len(r.items) || r.items[i+k].kind == aBreak && r.items[i+k].pause > pauseComma {
+				break
+			}
+		}
+		return 0, false
+	}
 	for k := 0; ; k++ {
 		if n := r.fits(e, i); n > 0 {
 			old := *at
-			if e.what != 'w' {
+			if e.target() {
 				*at = i
 			}
 			if end, ok := r.forward(es[1:], i+n, at, false); ok {
@@ -130,7 +181,7 @@ func (r *reading) backward(es []element, i int, at *int) (int, bool) {
 	if len(es) == 0 {
 		return i + 1, true
 	}
-	e := es[len(es)-1]
+	e := &es[len(es)-1]
 	if e.what == '*' {
 		for k := 0; k <= skips; k++ {
 			if start, ok := r.backward(es[:len(es)-1], i-k, at); ok {
@@ -142,10 +193,21 @@ func (r *reading) backward(es []element, i int, at *int) (int, bool) {
 		}
 		return 0, false
 	}
+	if e.what == '+' {
+		for k := 0; k <= farSkips; k++ {
+			if start, ok := r.backward(es[:len(es)-1], i-k, at); ok {
+				return start, true
+			}
+			if i-k < 0 || r.items[i-k].kind == aBreak && r.items[i-k].pause > pauseComma {
+				break
+			}
+		}
+		return 0, false
+	}
 	for k, j := 0, i; j >= 0; k++ {
 		if n := r.fitsBack(e, j); n > 0 {
 			old := *at
-			if e.what != 'w' {
+			if e.target() {
 				*at = j
 			}
 			if start, ok := r.backward(es[:len(es)-1], j-n, at); ok {
@@ -165,14 +227,17 @@ func (r *reading) backward(es []element, i int, at *int) (int, bool) {
 }
 
 // fits gives how many items from i on the element takes; 0 when it does not fit.
-func (r *reading) fits(e element, i int) int {
+func (r *reading) fits(e *element, i int) int {
 	if i < 0 || i >= len(r.items) {
 		return 0
 	}
-	it := &r.items[i]
-	switch e.what {
-	case '#':
+	switch it := &r.items[i]; e.what {
+	case '#', 'n':
 		return one(it.kind == aQuantity)
+	case 'u':
+		return one(it.kind == aQuantity && len(it.units) > 0)
+	case 'r':
+		return one(it.kind == aQuantity && it.glue && it.units[0] == "bar")
 	case '@':
 		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && it.clock.hour > 0)
 	case '?':
@@ -180,37 +245,41 @@ func (r *reading) fits(e element, i int) int {
 	case 'x':
 		return one(it.kind == aSize)
 	}
-	for _, alt := range e.alts {
-		if r.run(alt, i) {
-			return len(alt)
+	it := &r.items[i]
+	if it.id != 0 || it.exact != 0 {
+		for _, id := range e.ids {
+			if id == it.id || id == it.exact {
+				return 1
+			}
+		}
+	}
+	for _, p := range e.phrases {
+		if r.run(p, i) {
+			return len(p)
 		}
 	}
 	return 0
 }
 
 // fitsBack gives how many items that end with item i the element takes.
-func (r *reading) fitsBack(e element, i int) int {
-	if e.what != 'w' {
+func (r *reading) fitsBack(e *element, i int) int {
+	if e.what != 'w' || len(e.phrases) == 0 {
 		return r.fits(e, i)
 	}
-	for _, alt := range e.alts {
-		if i-len(alt)+1 >= 0 && r.run(alt, i-len(alt)+1) {
-			return len(alt)
+	if n := r.fits(&element{what: 'w', ids: e.ids}, i); n > 0 {
+		return n
+	}
+	for _, p := range e.phrases {
+		if i-len(p)+1 >= 0 && r.run(p, i-len(p)+1) {
+			return len(p)
 		}
 	}
 	return 0
 }
 
-func (r *reading) run(stems []string, i int) bool {
-	for k, s := range stems {
-		if i+k >= len(r.items) {
-			return false
-		}
-		it := &r.items[i+k]
-		if it.kind == aWord && (it.stem == s || s[0] == '=' && it.text == s[1:]) {
-			continue
-		}
-		if it.kind != aQuantity || len(it.units) > 0 && !it.glue || !it.num.single() || plainNumber(it.num.low) != s {
+func (r *reading) run(ids []int32, i int) bool {
+	for k, id := range ids {
+		if i+k >= len(r.items) || r.items[i+k].id != id && r.items[i+k].exact != id {
 			return false
 		}
 	}

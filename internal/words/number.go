@@ -10,6 +10,7 @@ import (
 type number struct {
 	low, high float64
 	part      bool // said with a fraction or decimals
+	decimal   bool // said with a decimal point
 	spelled   bool // said in words
 	loose     bool // only a word such as "one" or "a", which need not be a number
 }
@@ -96,7 +97,7 @@ func (v *vocabulary) digitsAt(ts []token, i int) (number, int) {
 	if err != nil {
 		return number{}, i
 	}
-	n := number{low: value, part: strings.Contains(text, ".")}
+	n := number{low: value, part: strings.Contains(text, "."), decimal: strings.Contains(text, ".")}
 	if f, j := stroke(ts, i); j > i {
 		return number{low: f, part: true}, j
 	}

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -9,7 +10,9 @@ import (
 //
 //	#         the number that is meant        @        a time or a day (@? also a bare number of hours)
 //	<size>    a size such as 24x24            *        up to four other words
-//	LABEL     the number of a truck or a bay
+//	**        up to nine words and numbers, commas too
+//	#u        the same, said with its unit    N        another number
+//	LABEL     the number of a truck or a bay  BAR      another number that is a bar size
 //	a|b       either word                     [a]      a word that may be missing
 //	<name>    any phrase of a class           NOT …    only when it is denied
 //	~…        the same when it is denied      …^9      with this weight
@@ -23,14 +26,29 @@ type pattern struct {
 	literals int
 	weight   float64 // 0 where none was written
 	negated  bool
-	blind    bool // to negation
+	blind    bool      // to negation
+	index    int       // among all patterns
+	needs    [][]int32 // for each word that must be there, the ids it may begin with
+}
+
+// points is the weight that was written, else the number of words.
+func (p *pattern) points() float64 {
+	if p.weight > 0 {
+		return p.weight
+	}
+	return float64(p.literals)
 }
 
 type element struct {
 	what     byte       // 'w' word, or '#', '@', '?' for @?, 'x' size, '*'
 	alts     [][]string // stems
+	ids      []int32    // of the alternatives of one word
+	phrases  [][]int32  // of the longer ones
 	optional bool
 }
+
+// target says whether the element is the number, time or size that the pattern is about.
+func (e *element) target() bool { return e.what != 'w' && e.what != 'n' && e.what != 'r' }
 
 // sizeKey is where the index keeps the patterns that are looked for from a size.
 const sizeKey = "<size>"
@@ -58,12 +76,17 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 		}
 		p.elements = append(p.elements, es...)
 	}
-	for i, e := range p.elements {
-		if e.what == 'w' && !e.optional {
-			if p.anchor < 0 {
-				p.anchor = i
-			}
-			p.literals++
+	best := 1 << 30
+	for i := range p.elements {
+		e := &p.elements[i]
+		v.number(e)
+		if e.what != 'w' || e.optional {
+			continue
+		}
+		p.literals++
+		p.needs = append(p.needs, e.first())
+		if cost := v.commonness(e); cost < best {
+			best, p.anchor = cost, i
 		}
 	}
 	for i, e := range p.elements {
@@ -77,10 +100,65 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 	return p, nil
 }
 
+// number gives the element the ids of its words.
+func (v *vocabulary) number(e *element) {
+	for _, alt := range e.alts {
+		ids := make([]int32, len(alt))
+		for i, stem := range alt {
+			ids[i] = v.id(stem)
+		}
+		switch len(ids) {
+		case 0:
+		case 1:
+			e.ids = append(e.ids, ids[0])
+		default:
+			e.phrases = append(e.phrases, ids)
+		}
+	}
+}
+
+// id numbers a stem.
+func (v *vocabulary) id(stem string) int32 {
+	n, ok := v.ids[stem]
+	if !ok {
+		n = int32(len(v.ids) + 1)
+		v.ids[stem] = n
+	}
+	return n
+}
+
+// first lists the ids that the element may begin with.
+func (e *element) first() []int32 {
+	first := slices.Clone(e.ids)
+	for _, p := range e.phrases {
+		first = append(first, p[0])
+	}
+	return first
+}
+
+// commonness says how often the element will be met: patterns are looked for from their rarest word.
+func (v *vocabulary) commonness(e *element) int {
+	cost := len(e.alts)
+	for _, alt := range e.alts {
+		if len(alt) > 0 && v.small[alt[0]] {
+			cost += 40
+		}
+	}
+	return cost
+}
+
 func (v *vocabulary) parseElement(field string) ([]element, error) {
 	switch field {
+	case "**":
+		return []element{{what: '+'}}, nil
 	case "#", "@", "*":
 		return []element{{what: field[0]}}, nil
+	case "#u":
+		return []element{{what: 'u'}}, nil
+	case "BAR":
+		return []element{{what: 'r'}}, nil
+	case "N":
+		return []element{{what: 'n'}}, nil
 	case "@?":
 		return []element{{what: '?'}}, nil
 	case "LABEL":

@@ -10,25 +10,31 @@ func (s *solver) roles() {
 	}
 }
 
+// roleReach is how many items a role word may stand away from its number.
+const roleReach = 30
+
 func (s *solver) roleAt(q int) role {
 	best := role{index: -1}
 	nearest := 1e9
 	for k := range s.roleHits {
 		m := &s.roleHits[k]
+		if m.end < q-roleReach || m.start > q+roleReach {
+			continue
+		}
 		if m.unsure && m.denied {
 			continue
 		}
 		switch {
 		case m.use.role == useBefore && m.end <= q:
 			apart := s.roleApart(m.end, q)
-			if apart >= 12 || apart >= nearest {
+			if s.looksBack(m) || apart >= 12 || apart >= nearest {
 				continue
 			}
 			nearest = apart
 			best = role{m.use.target, max(0.4, pointsRole-0.17*apart)}
-		case m.use.role == useAfter && m.start > q:
+		case m.use.role == useAfter && m.start > q && !s.leadsOn(m):
 			apart := s.apart(m, q)
-			if apart > 2.2 || s.between(m, q) > 0 || apart >= nearest {
+			if apart > 2.2 || s.numberBetween(q+1, m.start) || apart >= nearest {
 				continue
 			}
 			nearest = apart
@@ -36,6 +42,63 @@ func (s *solver) roleAt(q int) role {
 		}
 	}
 	return best
+}
+
+// looksBack says whether a role word belongs to the number before it alone: "0.45 max, 12 yards".
+func (s *solver) looksBack(m *match) bool {
+	if m.end < len(s.items) && s.items[m.end].kind != aBreak {
+		return false
+	}
+	for i := m.start - 1; i >= 0 && i >= m.start-4; i-- {
+		switch s.items[i].kind {
+		case aQuantity:
+			return true
+		case aBreak:
+			return false
+		}
+	}
+	return false
+}
+
+// pairedTopic is the topic of the number that item q is set against: "air 6.2 for 6 ordered", "5 1/2 on a 4 inch order".
+func (s *solver) pairedTopic(q int) string {
+	linked := false
+	for i := q - 1; i >= 0 && i > q-5; i-- {
+		it := &s.items[i]
+		switch {
+		case it.kind == aQuantity && linked && len(s.fits[i]) > 0:
+			return s.facts[s.fits[i][0].fact].topic
+		case it.kind != aWord:
+			return ""
+		case it.text == "for" || it.text == "against" || it.text == "on" || it.text == "vs" || it.text == "versus" || it.text == "of":
+			linked = true
+		case !it.filler:
+			return ""
+		}
+	}
+	return ""
+}
+
+// leadsOn says whether a number follows right after a role word, which it then belongs to: "slump 3 1/2 ordered 4".
+func (s *solver) leadsOn(m *match) bool {
+	for i := m.end; i < len(s.items); i++ {
+		if s.items[i].kind == aQuantity {
+			return true
+		}
+		if !s.items[i].filler {
+			return false
+		}
+	}
+	return false
+}
+
+func (s *solver) numberBetween(from, to int) bool {
+	for i := from; i < to; i++ {
+		if k := s.items[i].kind; k == aQuantity || k == aSize {
+			return true
+		}
+	}
+	return false
 }
 
 // roleApart is the distance from a role word to a number, in which the numbers between them count little.

@@ -20,6 +20,7 @@ type solver struct {
 	roleHits []match
 	eventHit []match
 	shareHit []match
+	echoHit  []match
 	when     map[int]moment // by event
 	roleOf   map[int]role   // by item
 	used     map[int]bool   // items that are done with
@@ -78,6 +79,8 @@ func (s *solver) sortOut(found []match) {
 			s.roleHits = append(s.roleHits, m)
 		case useEvent:
 			s.eventHit = append(s.eventHit, m)
+		case useEcho:
+			s.echoHit = append(s.echoHit, m)
 		case useShare:
 			if m.at >= 0 && !s.used[m.at] && len(s.items[m.at].units) > 0 && s.items[m.at].units[0] == "%" {
 				s.shareHit = append(s.shareHit, m)
@@ -135,11 +138,20 @@ func (s *solver) quantities() {
 			continue
 		}
 		for _, o := range open { // what it has taken counts less for the others
-			if o-q < 60 && q-o < 60 {
+			if s.leans(o, q) {
 				s.fits[o] = s.candidates(o)
 			}
 		}
 	}
+}
+
+// leans says whether the quantity at item o leans on the phrase that the one at item q has taken, or is set against it.
+func (s *solver) leans(o, q int) bool {
+	taken := s.fits[q][0].near
+	if taken == nil || o-q > 80 || q-o > 80 {
+		return false
+	}
+	return slices.ContainsFunc(s.fits[o], func(f fit) bool { return f.near == taken })
 }
 
 // surest is the open quantity with the most points.
@@ -162,7 +174,7 @@ func sure(f []fit) bool {
 	switch {
 	case f[0].points >= enough:
 		return true
-	case f[0].points < hardly:
+	case f[0].points < hardly, !f[0].solid:
 		return false
 	}
 	return len(f) == 1 || f[0].points-f[1].points >= ahead
@@ -204,6 +216,10 @@ func (s *solver) again(q int, f fit, first int) bool {
 		s.used[q] = true
 		return false
 	}
+	if s.another(q, f, value) {
+		s.used[q] = true
+		return false
+	}
 	rest := s.fits[q][1:]
 	for len(rest) > 0 {
 		if _, taken := s.stated[s.facts[rest[0].fact].Path]; !taken {
@@ -221,6 +237,42 @@ func (s *solver) again(q int, f fit, first int) bool {
 		return false
 	}
 	s.out.Unread = append(s.out.Unread, Unread{Text: s.context(q), at: s.items[q].start})
+	return false
+}
+
+// another adds the slump of one more truck to the list of the others.
+func (s *solver) another(q int, f fit, value string) bool {
+	if s.facts[f.fact].Path != "load.slump" || !s.nearLabel(q) && !s.nearLabelOf("load.slump") {
+		return false
+	}
+	const path = "load.other_slumps"
+	if i, ok := s.stated[path]; ok {
+		list, _ := s.out.Facts[i].Value.([]any)
+		s.out.Facts[i].Value = append(list, value)
+		return true
+	}
+	s.state(path, []any{value}, s.spoken(f), "", s.items[q].start)
+	return true
+}
+
+// nearLabel says whether the name of a truck stands shortly before item q.
+func (s *solver) nearLabel(q int) bool {
+	for i := q - 1; i >= 0 && i > q-6 && s.items[i].kind != aBreak; i-- {
+		if s.items[i].stem == labelStem {
+			return true
+		}
+	}
+	return false
+}
+
+// nearLabelOf says the same of the number that a fact was read from.
+func (s *solver) nearLabelOf(path string) bool {
+	at := s.out.Facts[s.stated[path]].at
+	for q := range s.items {
+		if s.items[q].kind == aQuantity && s.items[q].start == at {
+			return s.nearLabel(q)
+		}
+	}
 	return false
 }
 

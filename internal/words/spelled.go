@@ -10,7 +10,7 @@ func (v *vocabulary) spelledAt(ts []token, i int) (number, int) {
 		if f >= 1 { // "three halves"
 			return number{low: f, part: true, spelled: true}, j
 		}
-		return number{low: f, part: true, spelled: true, loose: true}, j
+		return number{low: f, part: true, spelled: true, loose: j <= i+2 && (ts[i].text == "half" || ts[i].text == "quarter" || ts[i].text == "a")}, j
 	}
 	total, j := v.belowHundred(ts, i)
 	if j == i {
@@ -88,7 +88,7 @@ func (v *vocabulary) belowHundred(ts []token, i int) (float64, int) {
 // pointAt reads "point four five".
 func (v *vocabulary) pointAt(ts []token, i int) (number, int) {
 	if p, j := v.decimals(ts, i); j > i {
-		return number{low: p, part: true, spelled: true}, j
+		return number{low: p, part: true, decimal: true, spelled: true}, j
 	}
 	return number{}, i
 }

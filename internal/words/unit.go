@@ -64,9 +64,15 @@ func abbreviated(ts []token, j int) bool {
 	return j+1 < len(ts) && !ts[j+1].capital && !ts[j+1].line
 }
 
+// liquid says whether the unit is one of water and not of a load.
+func liquid(units []string) bool { return units[0] == "gal" || units[0] == "L" }
+
 // perUnit reads the second unit of "a yard", "per cubic yard", "/gal", "to the yard", "an hour" after the first.
 func (v *vocabulary) perUnit(ts []token, i int, first []string) ([]string, int) {
 	at := i
+	if liquid(first) && text(ts, at) == "of" && text(ts, at+1) == "water" && (text(ts, at+2) == "per" || text(ts, at+2) == "a" || text(ts, at+2) == "to") {
+		at += 2
+	}
 	switch {
 	case at >= len(ts):
 		return nil, i

@@ -51,6 +51,9 @@ func (s *solver) value(f int) {
 		if list[i].points != list[j].points {
 			return list[i].points > list[j].points
 		}
+		if overlap(list[i].m, list[j].m) {
+			return list[i].m.end > list[j].m.end // "retaining wall footing" is a footing
+		}
 		return list[i].m.start < list[j].m.start
 	})
 	if len(list) == 0 {
@@ -85,17 +88,13 @@ func (s *solver) claimOf(f int, m *match) (claim, bool) {
 		return claim{}, false
 	}
 	value := m.use.value
-	if m.denied {
+	if m.denied && s.facts[f].takes != "first" {
 		if s.facts[f].Kind != job.KindFlag {
 			return claim{}, false
 		}
 		value = map[string]string{"yes": "no", "no": "yes"}[value]
 	}
-	points := m.use.pattern.weight
-	if points == 0 {
-		points = float64(m.use.pattern.literals)
-	}
-	return claim{value, points, m}, true
+	return claim{value, m.use.pattern.points(), m}, true
 }
 
 func (s *solver) nameOf(f int, value string) string {
@@ -117,7 +116,7 @@ func (s *solver) fixed() {
 	for _, f := range facts {
 		for k := range s.valueBy[f] {
 			m := &s.valueBy[f][k]
-			if m.denied || m.unsure || s.has(s.facts[f].Path) {
+			if m.denied || m.unsure || s.has(s.facts[f].Path) || s.ruledOut(f, m) {
 				continue
 			}
 			s.state(s.facts[f].Path, strings.TrimSpace(m.use.value), s.words(m.start, m.end-1), "", s.items[m.start].start)

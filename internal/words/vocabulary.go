@@ -20,10 +20,14 @@ type vocabulary struct {
 	months        map[string]int
 	forms         map[string]string
 	fillers       map[string]bool
+	small         map[string]bool  // stems of the fillers
+	ids           map[string]int32 // of stems
+	starts        map[string]bool  // words that a number, a time or a day may begin with
 	turns         map[string]bool
 	whole         map[string]bool
 	countable     map[string]bool
 	labels        map[string]bool
+	counted       map[string]bool
 	testWords     map[string]bool
 	lumber        map[string]bool
 	abbreviations map[string]bool
@@ -54,6 +58,7 @@ type vocabularyYAML struct {
 	Whole         []string                     `yaml:"whole"`
 	Countable     []string                     `yaml:"countable"`
 	Labels        []string                     `yaml:"labels"`
+	Counted       []string                     `yaml:"counted"`
 	TestWords     []string                     `yaml:"test_words"`
 	Lumber        []string                     `yaml:"lumber"`
 	Abbreviations []string                     `yaml:"abbreviations"`
@@ -66,6 +71,7 @@ type vocabularyYAML struct {
 	Roles         document.Ordered[roleYAML]   `yaml:"roles"`
 	Events        document.Ordered[[]string]   `yaml:"events"`
 	Spans         []spanYAML                   `yaml:"spans"`
+	Echoes        []echoYAML                   `yaml:"echoes"`
 	Shares        map[string][]string          `yaml:"shares"`
 	Topics        map[string]topicYAML         `yaml:"topics"`
 	Facts         document.Ordered[sayingYAML] `yaml:"facts"`
@@ -89,6 +95,13 @@ type spanYAML struct {
 	To   string `yaml:"to"`
 }
 
+// echoYAML is a phrase that says that two facts have the same value ("that's what we ordered").
+type echoYAML struct {
+	One   string   `yaml:"one"`
+	Other string   `yaml:"other"`
+	Said  []string `yaml:"said"`
+}
+
 type topicYAML struct {
 	Near []string `yaml:"near"`
 	Said []string `yaml:"said"`
@@ -101,6 +114,8 @@ type sayingYAML struct {
 	Bare  string                     `yaml:"bare"`  // unit of a number said without one
 	Alone float64                    `yaml:"alone"` // how well its unit alone points to it
 	Units map[string]float64         `yaml:"units"` // the same for one unit
+	Plain []float64                  `yaml:"plain"` // a bare round number between these is taken for it
+	In    []string                   `yaml:"in"`    // the units it is said in; any of its kind where this is left out
 	Takes string                     `yaml:"takes"` // of a range: low, high or middle (the default)
 	Near  []string                   `yaml:"near"`
 	Said  []string                   `yaml:"said"`
@@ -118,9 +133,9 @@ func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
 		return nil, nil, fmt.Errorf("words.yaml: %w", err)
 	}
 	v := &vocabulary{numbers: y.Numbers, months: y.Months, joined: y.Joined,
-		fillers: set(y.Fillers), turns: set(y.Turns), whole: set(y.Whole), countable: set(y.Countable), labels: set(y.Labels),
+		fillers: set(y.Fillers), turns: set(y.Turns), whole: set(y.Whole), countable: set(y.Countable), labels: set(y.Labels), counted: set(y.Counted),
 		testWords: set(y.TestWords), lumber: set(y.Lumber), abbreviations: set(y.Abbreviations)}
-	v.fractions = map[string]fraction{}
+	v.fractions, v.ids, v.small = map[string]fraction{}, map[string]int32{}, map[string]bool{}
 	for w, f := range y.Fractions {
 		v.fractions[w] = fraction{f, false}
 	}
@@ -129,6 +144,25 @@ func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
 	}
 	v.loadForms(&y)
 	v.loadUnits(&y)
+	v.starts = set([]string{"a", "an", "the", "one", "another", "noon", "midday", "midnight", "half", "quarter", "minus", "negative", "point"})
+	for w := range v.numbers {
+		v.starts[w] = true
+	}
+	for w := range v.fractions {
+		v.starts[w] = true
+	}
+	for w := range v.months {
+		v.starts[w] = true
+	}
+	for w := range v.prefixes {
+		v.starts[w] = true
+	}
+	for w := range v.units {
+		v.starts[w] = true // "inch and a half"
+	}
+	for w := range v.fillers {
+		v.small[v.stem(w)] = true
+	}
 	v.negators, v.notNegators, v.unsure = phrases(y.Negators), phrases(y.NotNegators), phrases(y.Unsure)
 	v.classes = map[string][][]string{}
 	for name, list := range y.Classes {

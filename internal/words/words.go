@@ -30,18 +30,22 @@ type Reader struct {
 	rolePoints []float64
 	events     []string
 	spans      []span
-	index      map[string][]use // patterns by the first stem of their anchor
+	echoed     [][2]int // facts that have the same value when their phrase is said
+	index      [][]use  // patterns by the id of the first stem of their anchor
+	patterns   int      // how many there are
 }
 
 // saying is one fact with how people state it.
 type saying struct {
 	*job.Fact
 	kind  quantity.Kind
-	role  int // index in roles, -1 where it has none
+	parts []int // the roles it plays, by their index; the first is what it is where none is said
 	bare  string
 	alone float64
 	units map[string]float64
 	takes string
+	plain []float64
+	in    map[string]bool
 	topic string
 }
 
@@ -51,13 +55,13 @@ func New(d *job.Dictionary, fsys fs.FS) (*Reader, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Reader{v: v, d: d, byPath: map[string]int{}, byKind: map[quantity.Kind][]int{}, index: map[string][]use{}}
+	r := &Reader{v: v, d: d, byPath: map[string]int{}, byKind: map[quantity.Kind][]int{}}
 	for _, role := range y.Roles {
 		r.roles = append(r.roles, role.Name)
 		r.rolePoints = append(r.rolePoints, role.Value.Silent)
 	}
 	for _, f := range d.Facts() {
-		s := &saying{Fact: f, role: -1}
+		s := &saying{Fact: f}
 		s.kind, _ = quantity.KindOf(f.Unit)
 		r.byPath[f.Path] = len(r.facts)
 		r.facts = append(r.facts, s)
@@ -121,6 +125,17 @@ func (r *Reader) learnSpans(y *vocabularyYAML) error {
 		}
 		r.spans = append(r.spans, span{fact, from, to})
 	}
+	for i, e := range y.Echoes {
+		one, ok1 := r.byPath[e.One]
+		other, ok2 := r.byPath[e.Other]
+		if !ok1 || !ok2 {
+			return fmt.Errorf("%s and %s are not both facts", e.One, e.Other)
+		}
+		r.echoed = append(r.echoed, [2]int{one, other})
+		if err := r.add(e.Said, use{target: i, role: useEcho}); err != nil {
+			return err
+		}
+	}
 	for path, phrases := range y.Shares {
 		fact, ok := r.byPath[path]
 		if !ok {
@@ -139,16 +154,16 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 		return fmt.Errorf("is not a fact of facts.yaml")
 	}
 	s := r.facts[i]
-	s.bare, s.alone, s.units, s.takes, s.topic = e.Bare, e.Alone, e.Units, e.Takes, e.Topic
-	if e.Role != "" {
-		for k, name := range r.roles {
-			if name == e.Role {
-				s.role = k
-			}
+	s.bare, s.alone, s.units, s.takes, s.topic, s.plain = e.Bare, e.Alone, e.Units, e.Takes, e.Topic, e.Plain
+	if len(e.In) > 0 {
+		s.in = set(e.In)
+	}
+	for name := range strings.FieldsSeq(e.Role) {
+		k := slices.Index(r.roles, name)
+		if k < 0 {
+			return fmt.Errorf("no role is called %s", name)
 		}
-		if s.role < 0 {
-			return fmt.Errorf("no role is called %s", e.Role)
-		}
+		s.parts = append(s.parts, k)
 	}
 	topic, ok := y.Topics[e.Topic]
 	if e.Topic != "" && !ok {
@@ -185,20 +200,16 @@ func (r *Reader) add(phrases []string, u use) error {
 		if err != nil {
 			return err
 		}
-		u.pattern = p
-		seen := map[string]bool{}
-		for _, alt := range p.elements[p.anchor].alts {
-			if len(alt) == 0 {
-				continue
+		u.pattern, p.index = p, r.patterns
+		r.patterns++
+		e := &p.elements[p.anchor]
+		first := e.first()
+		slices.Sort(first)
+		for _, id := range slices.Compact(first) {
+			for int(id) >= len(r.index) {
+				r.index = append(r.index, nil)
 			}
-			key := alt[0]
-			if word, ok := strings.CutPrefix(key, "="); ok {
-				key = r.v.stem(word)
-			}
-			if !seen[key] {
-				seen[key] = true
-				r.index[key] = append(r.index[key], u)
-			}
+			r.index[id] = append(r.index[id], u)
 		}
 	}
 	return nil
