@@ -41,7 +41,7 @@ the crew's own numbers, and a memory of what has not sunk in and when to ask aga
 		Example: `  hearsay crew talk --topic water --format html > talk.html
   hearsay crew quiz --topic water --format html > quiz.html`,
 	}
-	c.AddCommand(a.crewTalk(), a.crewQuiz(), a.crewRecord(), a.crewDue(), a.crewProgress(), a.crewBeliefs(),
+	c.AddCommand(a.crewTalk(), a.crewQuiz(), a.crewRecord(), a.crewDue(), a.crewProgress(), a.crewCost(), a.crewBeliefs(),
 		a.crewExport(), a.crewImport(), a.crewBackup(), a.crewRestore(), a.crewForget())
 	return c
 }

@@ -169,13 +169,20 @@ func TestUnknownFactsBoundTheCold(t *testing.T) {
 			"cold.accelerator":   rapid.SampledFrom([]string{"none", "calcium chloride", "non-chloride"}).Draw(t, "accelerator"),
 			"protection.r_value": grid("R", 0.5, 20), "protection.enclosure_temperature": grid("tent", 40, 90),
 			"protection.removal_outside": grid("outside", -20, 70),
+			"ground.state":               rapid.SampledFrom([]string{"frozen", "thawed", "not frozen"}).Draw(t, "state"),
 			"protection.service":         rapid.SampledFrom([]string{"no load not exposed", "no load exposed", "partial load exposed", "full load"}).Draw(t, "service"),
+		}
+		if full["ground.temperature"].(float64) < 32 {
+			full["ground.state"] = "frozen" // as the dictionary has it
 		}
 		less := with(full, nil)
 		for path := range full {
 			if rapid.IntRange(0, 3).Draw(t, "forget "+path) == 0 {
 				delete(less, path)
 			}
+		}
+		if v, ok := less["ground.temperature"].(float64); ok && v < 32 {
+			less["ground.state"] = "frozen"
 		}
 		all, some := set.Sheet(full), set.Sheet(less)
 		for _, name := range names {

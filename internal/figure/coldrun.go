@@ -20,18 +20,20 @@ var (
 		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
 	}
 	// Without a forecast a daily course is made, from the usual hour on.
-	coldAssumes = []string{"weather.forecast", "weather.start_hour", "job.start"}
+	coldAssumes = []string{"weather.forecast", "weather.start_hour", "job.start", "ground.state"}
 )
 
 const (
-	usualStart    = 8.0   // o'clock
-	mostSwing     = 35.0  // of the air between low and high, dF
+	usualStart    = 13.0  // o'clock, when the last of a morning's placement lies there
+	leastSwing    = 8.0   // of the air between low and high, dF
+	mostSwing     = 35.0
 	leastWind     = 3.0   // mph: no day is calmer throughout
 	mostWind      = 30.0  // mph
 	coldestGround = 20.0  // F
 	warmestGround = 75.0  // F
-	leastCement   = 350.0 // lb/yd3
-	mostCement    = 900.0 // lb/yd3
+	groundAbove   = 40.0  // how much warmer than the low the ground is counted at most, dF
+	leastCement   = 400.0 // lb/yd3
+	mostCement    = 800.0 // lb/yd3
 	usualWater    = 0.5   // water-cement ratio of which the heat is taken
 
 	kgPerLbYd = 0.593276 // kg/m³ in a lb/yd³
@@ -150,7 +152,7 @@ func groundBelow(c *Calc) ([]heat.Layer, error) {
 	if err != nil {
 		return nil, err
 	}
-	top, depth := celsius(clamp(c.Num("ground.temperature"), coldestGround, warmestGround)), deep["depth"]*12*meter
+	top, depth := celsius(groundTop(c)), deep["depth"]*12*meter
 	bottom := celsius(deep["temperature"])
 	const base = 0.15
 	between := top + (bottom-top)*base/depth
@@ -161,12 +163,22 @@ func groundBelow(c *Calc) ([]heat.Layer, error) {
 	}, nil
 }
 
+// groundTop is the temperature of the ground in °F: not warmer than it can be in such air, and not frozen where it is said
+// not to be.
+func groundTop(c *Calc) float64 {
+	least := coldestGround
+	if c.Stated("ground.state") && c.Text("ground.state") != "frozen" {
+		least = 32
+	}
+	return clamp(c.Num("ground.temperature"), least, clamp(c.Figure("overnight_low").Best+groundAbove, 32, warmestGround))
+}
+
 // coldWeather is the forecast where there is one, and otherwise a daily course from the low.
 func coldWeather(c *Calc) (heat.Weather, error) {
 	wind := clamp(c.Num("weather.wind"), leastWind, mostWind) * metersPerSecond
 	if !c.Stated("weather.forecast") {
 		low, start := c.Figure("overnight_low").Best, c.NumOr("job.start", usualStart)
-		high := clamp(c.Num("weather.high"), low, low+mostSwing)
+		high := clamp(c.Num("weather.high"), low+leastSwing, low+mostSwing)
 		c.Assume("days that run from %s at 6:00 to %s at 15:00 and back, the concrete placed at %.4g o'clock", Q(low, "F"), Q(high, "F"), start)
 		return heat.Daily(celsius(low), celsius(high), heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}, start, window, heat.HasWind), nil
 	}

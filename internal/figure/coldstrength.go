@@ -23,8 +23,8 @@ var (
 
 const (
 	mostCover = 30.0   // R
-	weakest   = 2000.0 // psi
-	strongest = 8000.0 // psi
+	weakest   = 2500.0 // psi
+	strongest = 6000.0 // psi
 	never     = 2 * window
 )
 

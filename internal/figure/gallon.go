@@ -1,6 +1,10 @@
 package figure
 
-import "hearsay/internal/limit"
+import (
+	"math"
+
+	"hearsay/internal/limit"
+)
 
 // What a gallon does: slump, strength, cement and shrinkage by the water put into a yard. The published rules differ, so
 // each is a range.
@@ -55,12 +59,25 @@ func times(c *Calc, rate float64, unit, least, usual, most string) Value {
 	return Between(low, best, high)
 }
 
+// intoRest is water poured into what is left of a load.
+func intoRest() dose {
+	return dose{[]string{"water.added", "load.volume", "water.discharged"}, func(c *Calc) float64 {
+		left, err := leftInDrum(c)
+		if err != nil {
+			return math.NaN()
+		}
+		c.Step("%s in the %s that are left = %s", Q(c.Num("water.added"), "gal"), Q(left, "yd3"), Q(c.Num("water.added")/left, "gal/yd3"))
+		return c.Num("water.added") / left
+	}}
+}
+
 // gallonFigures are the effects of the water added at the site.
 func gallonFigures() []Figure {
 	added := onLoad("water.added")
 	return []Figure{
 		slumpGain("slump_gained", "slump gained by the water added", added),
 		strengthLoss("strength_lost", "strength lost by the water added", added),
+		strengthLoss("rest_strength_lost", "strength lost by the rest of the load", intoRest()),
 		strengthLoss("wash_strength_lost", "strength lost by the wash water", onLoad("water.wash")),
 		{
 			Name: "shrinkage_added", Title: "drying shrinkage added by the water", Unit: "%",

@@ -9,7 +9,7 @@ import (
 
 // gainSharpens are the facts that a share of the 28-day strength at an age hangs on: slow ones first.
 var gainSharpens = []Bound{
-	{Fact: "cure.temperature", Lowest: 32.0, Highest: 110.0},
+	{Fact: "cure.temperature", Lowest: 32.0, Highest: mostWarmth},
 	{Fact: "mix.cement_type", Lowest: "IV", Highest: "III"},
 	{Fact: "cold.accelerator", Lowest: "none", Highest: "calcium chloride"},
 }
@@ -129,9 +129,12 @@ func neededShare(c *Calc) (Value, error) {
 // Activation energies in J/mol: the least and the largest of ASTM C1074 and its common value.
 const leastActivation, usualActivation, mostActivation = 33500, 41500, 45000
 
+// mostWarmth is the temperature in °F above which warmth is not counted on for more early strength.
+const mostWarmth = 100.0
+
 // gainedBy is the share of the 28-day strength at an age in hours, %.
 func gainedBy(c *Calc, hours float64) Value {
-	at, early := celsius(c.Num("cure.temperature")), earlyOf(c.Text("mix.cement_type"))
+	at, early := celsius(min(c.Num("cure.temperature"), mostWarmth)), earlyOf(c.Text("mix.cement_type"))
 	fastest := early
 	if c.Text("cold.accelerator") != "none" {
 		fastest = heat.Rapid

@@ -138,6 +138,8 @@ func TestWaterIntoTheRestOfALoad(t *testing.T) {
 	in["water.discharged"] = 5.0
 	assert.InDelta(t, 55.6, known(t, "share_discharged", in).Best, 0.05)
 	assert.InDelta(t, 0.46+10*8.33/4/517, known(t, "wcm_of_rest", in).Best, 1e-9)
+	lost := known(t, "rest_strength_lost", in)
+	assert.Equal(t, []float64{375, 437.5, 1000}, []float64{lost.Low, lost.Best, lost.High}, "10 gal in 4 yd3")
 	in["water.discharged"] = 9.0
 	assert.Contains(t, compute(t, "wcm_of_rest", in).Problem, "leaves nothing")
 }

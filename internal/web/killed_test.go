@@ -83,7 +83,7 @@ func TestTheServerIsKilled(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "kept.db")
 	child := startChild(t, path, address)
 
-	b := open(t, &site{T: t, address: "http://" + address}, desktop)
+	b := open(t, &site{TB: t, address: "http://" + address}, desktop)
 	b.visit("/")
 	b.say("nine yards, adding 14 gallons")
 	b.says("water added at the site 14 gal")

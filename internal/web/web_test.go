@@ -29,14 +29,14 @@ var theCorpus = sync.OnceValues(func() (*belief.Corpus, error) { return belief.L
 
 // site is a server that runs for one test.
 type site struct {
-	*testing.T
+	testing.TB
 	*Server
 	address string
 	client  *http.Client
 }
 
 // newSite starts a server with the whole rulebook and an empty database.
-func newSite(t *testing.T, with ...func(*Config)) *site {
+func newSite(t testing.TB, with ...func(*Config)) *site {
 	t.Helper()
 	book, err := theBook()
 	require.NoError(t, err)

@@ -25,6 +25,6 @@ number["lowest slab temperature with the cover planned"] := {"yours": "figure.lo
 
 number["lowest slab temperature with the cover needed"] := {"right": "figure.lowest_with_needed_cover"}
 
-mend["protection.r_value"] := input.range.r_needed.high if not data.trade.no_cover_is_enough
+mend["protection.r_value"] := input.range.r_needed.high if data.trade.a_cover_is_enough
 
 mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough

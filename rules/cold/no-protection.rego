@@ -21,6 +21,12 @@ wrong contains "the surface would freeze before the concrete stands freezing" if
 	input.figure.freeze_hour < input.figure.hours_to_500
 }
 
+wrong contains "a thin section lies bare in hard frost" if {
+	here
+	input.figure.coldest_air < data.limit.cold.hard_frost
+	input.member.thickness < data.limit.cold.section_classes.thin
+}
+
 number["R-value of the cover"] := {"yours": 0, "right": "figure.r_needed"} if not data.trade.no_cover_is_enough
 
 number["hours the cover must stay"] := {"right": "figure.cover_hours_needed"}
@@ -35,4 +41,4 @@ mend["protection.cover"] := "blankets" if not data.trade.no_cover_is_enough
 
 mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough
 
-mend["protection.r_value"] := input.range.r_needed.high if not data.trade.no_cover_is_enough
+mend["protection.r_value"] := input.range.r_needed.high if data.trade.a_cover_is_enough

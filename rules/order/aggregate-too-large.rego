@@ -45,4 +45,4 @@ number["by the slab or the form"] := {"right": "figure.stone_by_form"} if input.
 
 number["by the space between bars"] := {"right": "figure.stone_by_bars"} if input.metal.reinforced == true
 
-mend["order.aggregate"] := input.figure.largest_aggregate
+mend["order.aggregate"] := input.range.largest_aggregate.high

@@ -30,6 +30,6 @@ number["strength those bags may give"] := {"yours": "figure.strength_from_bags"}
 
 mend["order.basis"] := "performance"
 
-mend["order.strength"] := input.figure.least_strength
+mend["order.strength"] := input.range.least_strength.high
 
-mend["order.ratio_limit"] := input.figure.ratio_to_order
+mend["order.ratio_limit"] := input.range.ratio_to_order.low

@@ -27,4 +27,4 @@ number["air where the truck discharges"] := {"low": input.figure.air_low, "high"
 
 mend["order.entrained_air"] := true
 
-mend["order.air"] := input.figure.air_to_order
+mend["order.air"] := input.range.air_to_order.high

@@ -18,4 +18,4 @@ wrong contains "it is below the least strength for this use and exposure" if {
 
 number["least strength"] := {"yours": "order.strength", "right": "figure.least_strength"}
 
-mend["order.strength"] := input.figure.least_strength
+mend["order.strength"] := input.range.least_strength.high

@@ -42,7 +42,17 @@ number["hours until side forms may come off"] := {"yours": "strength.action_afte
 
 mend["strength.action_after"] := input.range.hours_to_strip.high if input.strength.action == "strip sides"
 
-mend["strength.action_after"] := input.range.hours_to_needed.high if used
+mend["strength.action_after"] := input.range.hours_to_needed.high if {
+	used
+	not input.strength.in_place
+}
+
+# What was measured has to lie where the age puts it.
+mend["strength.action_after"] := input.range.hours_to_needed.low if {
+	used
+	input.strength.in_place < input.range.strength_needed.high
+	input.strength.action_after > 0
+}
 
 mend["strength.in_place"] := input.range.strength_needed.high if {
 	used

@@ -6,7 +6,7 @@
 #   severity: fix
 #   why: "Water makes concrete flow, and stays in it as pores. A water reducer makes it flow with the water it has."
 #   do: "Bring it to the slump ordered with the water that was held back, if the ratio has room; go beyond that with a water reducer only, dosed by the plant."
-#   numbers: [slump of a water reducer, slump wanted less slump measured, water it takes, strength it costs]
+#   numbers: [slump that a water reducer gives, slump wanted less slump measured, water it takes, strength it costs]
 #   costs: [reducer_route_cost]
 package practice.water["for-slump"]
 
@@ -34,7 +34,7 @@ wrong contains "the water-cement ratio leaves no room for it" if {
 	input.figure.wcm_after_water > input.order.ratio_limit
 }
 
-number["slump of a water reducer"] := {"right": "figure.reducer_slump_gain"}
+number["slump that a water reducer gives"] := {"right": "figure.reducer_slump_gain"}
 
 number["slump wanted less slump measured"] := {"yours": "figure.slump_rise"}
 

@@ -1,0 +1,111 @@
+package web
+
+import (
+	"fmt"
+	"io"
+	"math/rand/v2"
+	"net/http"
+	"os"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// BenchmarkJobPage is one redraw of a job's page on the server: read the words, judge with every practice, render.
+func BenchmarkJobPage(b *testing.B) {
+	s := newSite(b, func(c *Config) { c.Rate = 1e6 })
+	page := s.post("/", "said", "driveway 20 by 40, 4 inches, 3000 psi, nine yards, slump 6, he wants to add 14 gallons, no curing").Header.Get("Location")
+	handler, err := s.Handler()
+	require.NoError(b, err)
+	b.ReportAllocs()
+	for b.Loop() {
+		if w := httpRecord(handler, "http://localhost"+page); w.Code != http.StatusOK {
+			b.Fatal(w.Code)
+		}
+	}
+}
+
+// BenchmarkClaimPage is one redraw of the page with a claim.
+func BenchmarkClaimPage(b *testing.B) {
+	s := newSite(b, func(c *Config) { c.Rate = 1e6 })
+	handler, err := s.Handler()
+	require.NoError(b, err)
+	for b.Loop() {
+		if w := httpRecord(handler, "http://localhost/?said=the+extra+water+evaporates"); w.Code != http.StatusOK {
+			b.Fatal(w.Code)
+		}
+	}
+}
+
+// mixed gives the nth request of the load: by turns the review of a job, never the same one, and a claim.
+func mixed(address string, n int) *http.Request {
+	claims := []string{"a few gallons on the truck won't hurt", "concrete hardens by drying out", "steel keeps concrete from cracking", "it is too cold to pour below forty", "more cement is always better"}
+	path, body := "/api/claim", fmt.Sprintf(`{"say": %q}`, claims[n%len(claims)])
+	if n%2 == 0 {
+		path, body = "/api/review", fmt.Sprintf(`{"say": "driveway %d by %d, %d inches, %d psi, slump %d, adding %d gallons", "weather.air": "%d F"}`,
+			10+rand.IntN(30), 10+rand.IntN(60), 4+rand.IntN(3), 2500+100*rand.IntN(25), 3+rand.IntN(5), rand.IntN(20), 20+rand.IntN(80))
+	}
+	r, _ := http.NewRequest(http.MethodPost, address+path, strings.NewReader(body))
+	r.Header.Set("Content-Type", "application/json")
+	return r
+}
+
+// TestLoad sends LOAD requests a second for ten seconds, whether or not the ones before are answered, and measures how long
+// each takes from the moment it was due.
+func TestLoad(t *testing.T) {
+	rate, _ := strconv.Atoi(os.Getenv("LOAD"))
+	if rate == 0 {
+		t.Skip("LOAD is not set: LOAD=200 sends 200 requests a second for ten seconds")
+	}
+	s := newSite(t, func(c *Config) { c.Rate = 1e6 })
+	s.client.Transport.(*http.Transport).MaxIdleConnsPerHost = 256
+	const seconds = 10
+	for n := range 10 {
+		s.do(mixed(s.address, n)) // the rules are compiled at the first judgement
+	}
+	times := make([]time.Duration, rate*seconds)
+	var all sync.WaitGroup
+	start := time.Now()
+	for n := range times {
+		due := start.Add(time.Duration(n) * time.Second / time.Duration(rate))
+		time.Sleep(time.Until(due))
+		all.Go(func() {
+			answer, err := s.client.Do(mixed(s.address, n))
+			if assert.NoError(t, err) {
+				_, err = io.Copy(io.Discard, answer.Body)
+				answer.Body.Close()
+				assert.NoError(t, err)
+				assert.Equal(t, http.StatusOK, answer.StatusCode)
+			}
+			times[n] = time.Since(due)
+		})
+	}
+	all.Wait()
+	slices.Sort(times)
+	at := func(share float64) time.Duration {
+		return times[int(share*float64(len(times)-1))].Round(100 * time.Microsecond)
+	}
+	t.Logf("%d requests a second: half within %v, 90 %% within %v, 99 %% within %v, all within %v", rate, at(.5), at(.9), at(.99), at(1))
+	assert.Less(t, at(.99), 100*time.Millisecond)
+}
+
+// TestSizes holds the pages to what a phone on a site can load.
+func TestSizes(t *testing.T) {
+	s := newSite(t)
+	job := s.post("/", "said", "driveway 20 by 40, 4 inches, 3000 psi, nine yards, slump 6, he wants to add 14 gallons, no curing").Header.Get("Location")
+	own := 0
+	for _, a := range s.assets {
+		own += len(a.body)
+	}
+	for _, path := range []string{"/", job, job + "/order", job + "/checklist", "/library", "/library?kind=limit", "/library?kind=fact"} {
+		page := len(s.get(path).text) + own
+		t.Logf("%-24s %3d KB with style and script", path, page/1000)
+		assert.Less(t, page, 150_000, path)
+	}
+}
