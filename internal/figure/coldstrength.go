@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
@@ -11,7 +12,7 @@ import (
 // What the cover planned and the strength ordered add to the needs of a run.
 var (
 	coverBounds = []Bound{
-		{Fact: "protection.r_value", Lowest: 0.0, Highest: mostCover},
+		{Fact: "protection.r_value", Lowest: 0.0, Highest: mostCover, Apart: true}, // it keeps warm, and it keeps the day out
 		{Fact: "protection.enclosure_temperature", Lowest: 30.0, Highest: 90.0},
 	}
 	gainBounds = []Bound{
@@ -45,7 +46,7 @@ func coldRunFigures() []Figure {
 		{
 			Name: "hours_to_500", Title: "hours to 500 psi at the slab temperature predicted", Unit: "h",
 			Method: runMethod + "; strength at the coldest place by three published pairs of curve and rate, and " +
-				"{168 h} where a week does not bring it",
+				"{168 h} where it freezes before or a week does not bring it",
 			Cites: curves,
 			Ways:  []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds), Assumes: coldAssumes, Compute: hoursTo500}},
 		},
@@ -153,17 +154,27 @@ func timeTo500(c *Calc, accelerated bool) (Value, error) {
 		return Value{}, err
 	}
 	sayCourse(c, h)
+	frozen := h.Freeze(g.Freezing).Hour + corner(c) // at an end of the unknown facts an hour sooner or later
+	until := func(hours float64) float64 {
+		if hours > frozen || hours > window {
+			return window
+		}
+		return hours
+	}
 	r := h.HoursTo(share, g)
-	v := Between(math.Min(r.Low, window), math.Min(r.Best, window), math.Min(r.High, window))
-	c.Step("by the quickest of the three methods after %s, by the slowest after %s%s", Q(v.Low, "h"), Q(v.High, "h"), orLater(r.High))
+	v := Between(until(r.Low), until(r.Best), until(r.High))
+	c.Step("by the quickest of the three methods after %s, by the slowest after %s%s", Q(v.Low, "h"), Q(v.High, "h"), orLater(v.High, frozen))
 	return hoursOut(c, v, -1), nil
 }
 
-func orLater(hours float64) string {
-	if hours > window {
-		return " or not at all"
+func orLater(hours, frozen float64) string {
+	switch {
+	case hours < window:
+		return ""
+	case frozen < window:
+		return fmt.Sprintf(" or not at all, since it freezes after %s", Q(frozen, "h"))
 	}
-	return ""
+	return " or not at all"
 }
 
 // safeShare is the strength that stands one freeze over the strength ordered.
@@ -189,7 +200,8 @@ func freezeHour(c *Calc) (Value, error) {
 	}
 	sayCourse(c, h)
 	at := func(f float64) float64 {
-		freeze := (&heat.History{Hours: h.Hours, Top: h.Top}).Freeze(celsius(f))
+		// At an end of the unknown facts it freezes a little sooner or later: a night can pass by a fraction of a degree.
+		freeze := (&heat.History{Hours: h.Hours, Top: h.Top}).Freeze(celsius(f - 1.5*corner(c)))
 		return math.Min(freeze.Hour, never)
 	}
 	v := Between(at(points["first"]), at(points["usual"]), at(points["last"]))
