@@ -32,6 +32,7 @@ type Book struct {
 	revision  string
 
 	figuresRead []string // by any practice
+	memo        memo
 
 	compile  sync.Once
 	failed   error
@@ -199,6 +200,9 @@ func (b *Book) prepare() error {
 		return b.compiler.Errors
 	}
 	b.store = inmem.NewFromObjectWithOpts(map[string]any{"limit": b.Limits.Data()}, inmem.OptRoundTripOnWrite(false))
+	for _, p := range b.practices {
+		p.hangs = b.hangsOn(p)
+	}
 	return nil
 }
 

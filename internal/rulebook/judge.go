@@ -23,7 +23,7 @@ const (
 	NotHere = "not here"
 )
 
-// Judgement is what a practice came out as for one job.
+// Judgement is what a practice came out as for one job. It may be shared by many reviews: read it, change nothing in it.
 type Judgement struct {
 	Practice *Practice
 	Status   string
@@ -58,16 +58,30 @@ func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := c.open(b.figuresRead); err != nil {
+	review := &Review{Job: j, Sheet: c.sheet, Judgements: make([]*Judgement, len(b.practices))}
+	stated, keys, anew := statedOf(j), make([]memoKey, len(b.practices)), []*Practice{}
+	for i, p := range b.practices {
+		keys[i] = keyOf(p, stated)
+		if one, ok := b.memo.find(keys[i]); ok {
+			review.Judgements[i] = one
+		} else {
+			anew = append(anew, p)
+		}
+	}
+	if len(anew) == 0 {
+		return review, nil
+	}
+	if err := c.open(figuresOf(anew...)); err != nil {
 		return nil, err
 	}
-	review := &Review{Job: j, Sheet: c.sheet}
-	for _, p := range b.practices {
-		one, err := c.judge(ctx, p)
-		if err != nil {
+	for i, p := range b.practices {
+		if review.Judgements[i] != nil {
+			continue
+		}
+		if review.Judgements[i], err = c.judge(ctx, p); err != nil {
 			return nil, err
 		}
-		review.Judgements = append(review.Judgements, one)
+		b.memo.keep(keys[i], review.Judgements[i])
 	}
 	return review, nil
 }

@@ -1,0 +1,143 @@
+package rulebook
+
+import (
+	"crypto/sha256"
+	"encoding/binary"
+	"maps"
+	"math"
+	"slices"
+	"strings"
+	"sync"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"hearsay/internal/job"
+)
+
+// memo remembers judgements. What a practice comes out as hangs on the facts it reads, itself or through figures, and on
+// nothing else: while somebody types or answers, and from one job to the next, most of them stay as they were.
+type memo struct {
+	lock       sync.Mutex
+	young, old map[memoKey]*Judgement
+}
+
+// memoKey names a practice and what is stated of the facts it hangs on.
+type memoKey struct {
+	practice string
+	facts    [sha256.Size]byte
+}
+
+// mostRemembered is how many judgements a generation holds; the one before it is kept beside it. Some 10 MB in all.
+const mostRemembered = 3000
+
+func (m *memo) find(k memoKey) (*Judgement, bool) {
+	m.lock.Lock()
+	defer m.lock.Unlock()
+	if one, ok := m.young[k]; ok {
+		return one, true
+	}
+	one, ok := m.old[k]
+	if ok {
+		m.put(k, one)
+	}
+	return one, ok
+}
+
+func (m *memo) keep(k memoKey, one *Judgement) {
+	m.lock.Lock()
+	defer m.lock.Unlock()
+	m.put(k, one)
+}
+
+func (m *memo) put(k memoKey, one *Judgement) {
+	if m.young == nil || len(m.young) >= mostRemembered {
+		m.young, m.old = make(map[memoKey]*Judgement, mostRemembered), m.young
+	}
+	m.young[k] = one
+}
+
+// hangsOn lists every fact that can bear on the judgement of a practice: those that its rule names, in references or as the
+// side of a number, those that its figures need, and those that rule one of them out.
+func (b *Book) hangsOn(p *Practice) map[string]bool {
+	facts := map[string]bool{}
+	add := func(path string) {
+		if name, _, isFigure := cutRange(path); isFigure {
+			for _, need := range b.Figures.Needs(name) {
+				facts[need] = true
+			}
+		} else if _, ok := b.Facts.Fact(path); ok {
+			facts[path] = true
+		}
+	}
+	for _, path := range p.Reads {
+		add(path)
+	}
+	for _, name := range p.Costs {
+		add("figure." + name)
+	}
+	ast.WalkTerms(p.module, func(t *ast.Term) bool {
+		if s, ok := t.Value.(ast.String); ok {
+			add(string(s))
+		}
+		return false
+	})
+	for path := range maps.Clone(facts) {
+		f, ok := b.Facts.Fact(path)
+		if !ok {
+			continue
+		}
+		for _, i := range f.Implies {
+			for implied := range i.Then {
+				facts[implied] = true
+			}
+		}
+	}
+	return facts
+}
+
+// statedOf puts what a job states into an order that does not hang on how it was said.
+func statedOf(j *job.Job) []job.Stated {
+	stated := slices.Clone(j.Stated)
+	slices.SortFunc(stated, func(a, b job.Stated) int { return strings.Compare(a.Fact.Path, b.Fact.Path) })
+	return stated
+}
+
+func keyOf(p *Practice, stated []job.Stated) memoKey {
+	var text []byte
+	for _, s := range stated {
+		if p.hangs[s.Fact.Path] {
+			text = append(append(text, s.Fact.Path...), 0)
+			text = append(appendValue(text, s.Value), 0)
+		}
+	}
+	return memoKey{p.ID, sha256.Sum256(text)}
+}
+
+func appendValue(text []byte, value any) []byte {
+	number := func(v float64) { text = binary.LittleEndian.AppendUint64(text, math.Float64bits(v)) }
+	switch v := value.(type) {
+	case float64:
+		number(v)
+	case string:
+		text = append(text, v...)
+	case bool:
+		if v {
+			text = append(text, 1)
+		} else {
+			text = append(text, 2)
+		}
+	case []float64:
+		for _, n := range v {
+			number(n)
+		}
+	case []map[string]float64:
+		for _, row := range v {
+			for _, column := range slices.Sorted(maps.Keys(row)) {
+				text = append(append(text, column...), 0)
+				number(row[column])
+			}
+			text = append(text, 3)
+		}
+	}
+	return text
+}
