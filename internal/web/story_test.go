@@ -5,6 +5,7 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
@@ -61,7 +62,7 @@ func TestForeman(t *testing.T) {
 	b.visit("/")
 	b.fits()
 	b.picture("empty")
-	b.say(folklore)
+	b.say(b.site.folklore())
 	b.says("That is not so.")
 	b.says("Say it to the customer")
 	b.fits()
@@ -217,7 +218,7 @@ func TestAccessible(t *testing.T) {
 	job := s.keep(shopFloor)
 	s.post(job+"/keep", "name", "as ordered")
 	b := open(t, s, desktop)
-	for _, path := range []string{"/", "/?said=" + "the+extra+water+evaporates+and+leaves+no+trace", "/?said=xylophones", job, job + "/order", job + "/checklist", job + "/corrected", job + "/states?with=1",
+	for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), "/?said=xylophones", job, job + "/order", job + "/checklist", job + "/corrected", job + "/states?with=1",
 		"/jobs", "/library", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon",
 		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page"} {
 		b.visit(path)
