@@ -1,7 +1,6 @@
 package figure
 
 import (
-	"fmt"
 	"math"
 
 	"hearsay/internal/limit"
@@ -17,13 +16,13 @@ func coldFigures() []Figure {
 			Name: "overnight_low", Title: "lowest air temperature ahead", Unit: "F",
 			Method: "the overnight low, or the lowest hour of the forecast in the first three days",
 			Ways: []Way{
-				{Needs: []string{"weather.low"}, Assumes: []string{"weather.forecast"}, Compute: func(c *Calc) (Value, error) {
+				{Needs: []string{"weather.low"}, Assumes: []string{"weather.forecast", "weather.start_hour"}, Compute: func(c *Calc) (Value, error) {
 					if c.Stated("weather.forecast") {
 						return coldestHour(c)
 					}
 					return Exact(c.Num("weather.low")), nil
 				}},
-				{Needs: []string{"weather.forecast"}, Compute: coldestHour},
+				{Needs: []string{"weather.forecast"}, Assumes: []string{"weather.start_hour"}, Compute: coldestHour},
 			},
 			Private: true,
 		},
@@ -32,7 +31,7 @@ func coldFigures() []Figure {
 			Method: "the lowest hour of the forecast, or the overnight low; where one of air temperature and low is known, the other lies near it",
 			Ways: []Way{{
 				Sharpens: []Bound{{Fact: "weather.low", Lowest: -80.0, Highest: 110.0}},
-				Assumes:  []string{"weather.air", "weather.forecast"}, Compute: airAhead,
+				Assumes:  []string{"weather.air", "weather.forecast", "weather.start_hour"}, Compute: airAhead,
 			}},
 		},
 		{
@@ -111,43 +110,6 @@ var daysBounds = []Bound{
 	{Fact: "protection.service", Lowest: "no load not exposed", Highest: "partial load exposed"},
 	{Fact: "mix.cement_type", Lowest: "III", Highest: "I"},
 	{Fact: "cold.accelerator", Lowest: "calcium chloride", Highest: "none"},
-}
-
-// firstDays is how long a forecast is looked through for its coldest hour, h.
-const firstDays = 72
-
-func coldestHour(c *Calc) (Value, error) {
-	low, at := math.Inf(1), 0.0
-	for _, row := range c.Series("weather.forecast") {
-		if air, ok := row["air"]; ok && row["hour"] <= firstDays && air < low {
-			low, at = air, row["hour"]
-		}
-	}
-	if math.IsInf(low, 1) {
-		return Value{}, fmt.Errorf("the forecast has no air temperature: give the column air for every hour")
-	}
-	c.Step("coldest at hour %.3g of the forecast: %s", at, Q(low, "F"))
-	return Exact(low), nil
-}
-
-// How far the low lies below and above the air temperature while placing: facts.yaml refuses more, dF.
-const (
-	lowestBelow = 50.0
-	lowestAbove = 19.0
-)
-
-// airAhead is the low. Where it is not stated it lies near the air temperature, so that hot air alone says that it is not
-// cold weather and frost alone that it is.
-func airAhead(c *Calc) (Value, error) {
-	if c.Stated("weather.forecast") {
-		return coldestHour(c)
-	}
-	low := c.Num("weather.low")
-	if c.Stated("weather.low") || !c.Stated("weather.air") {
-		return Exact(low), nil
-	}
-	air := c.Num("weather.air")
-	return Exact(clamp(low, air-lowestBelow, air+lowestAbove)), nil
 }
 
 // sectionClass names the class of a section by its least dimension.

@@ -3,10 +3,8 @@ package figure
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"hearsay/internal/heat"
-	"hearsay/internal/limit"
 )
 
 // What the cover planned and the strength ordered add to the needs of a run.
@@ -28,63 +26,6 @@ const (
 	strongest = 6000.0 // psi
 	never     = 2 * window
 )
-
-var curves = []limit.Cite{
-	{Source: "aci-209", Where: "table 2.2.1, with the rate of ASTM C1074", Basis: limit.Memory},
-	{Source: "carino", Where: "hyperbolic strength curve, with the rate of Freiesleben Hansen and Pedersen", Basis: limit.Memory},
-	{Source: "en-1992", Where: "equations 3.2 and B.10", Basis: limit.Published},
-	{Source: "schindler", Where: "heat of hydration", Basis: limit.Memory},
-	{Source: "etl-365", Where: "equations A-2 and A-3, heat transfer to moving air", Basis: limit.Published},
-}
-
-const runMethod = "flow of heat through cover, concrete and ground by the hour, with heat of hydration"
-
-// coldRunFigures are those that follow a placement in cold weather through time.
-func coldRunFigures() []Figure {
-	planned := slices.Concat(coldNeeds, []string{"protection.cover"})
-	return []Figure{
-		{
-			Name: "hours_to_500", Title: "hours to 500 psi at the slab temperature predicted", Unit: "h",
-			Method: runMethod + "; strength at the coldest place by three published pairs of curve and rate, and " +
-				"{168 h} where it freezes before or a week does not bring it",
-			Cites: curves,
-			Ways:  []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds), Assumes: coldAssumes, Compute: hoursTo500}},
-		},
-		{
-			Name: "hours_to_500_plain", Title: "hours to 500 psi without the accelerator", Unit: "h",
-			Method: "as the hours to 500 psi, without an accelerator",
-			Cites:  curves,
-			Ways:   []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds[:2]), Assumes: coldAssumes, Compute: hoursTo500Plain}},
-		},
-		{
-			Name: "freeze_hour", Title: "hour the uncovered surface reaches freezing", Unit: "h",
-			Method: runMethod + "; {336 h}, twice the week that is followed, where it does not freeze",
-			Cites:  curves[3:],
-			Ways:   []Way{{Needs: coldNeeds, Sharpens: coldBounds, Assumes: coldAssumes, Compute: freezeHour}},
-		},
-		{
-			Name: "lowest_surface", Title: "lowest temperature of the uncovered surface in three days", Unit: "F",
-			Method: runMethod,
-			Cites:  curves[3:],
-			Ways:   []Way{{Needs: coldNeeds, Sharpens: coldBounds, Assumes: coldAssumes, Compute: lowestSurface}},
-		},
-		{
-			Name: "lowest_with_cover", Title: "lowest slab temperature in three days with the cover planned", Unit: "F",
-			Method: runMethod,
-			Cites:  curves[3:],
-			Ways:   []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds), Assumes: coldAssumes, Compute: lowestWithCover}},
-		},
-		{
-			Name: "strength_when_cover_comes_off", Title: "strength when the cover comes off", Unit: "psi",
-			Method: runMethod + "; strength at the coldest place by three published pairs of curve and rate",
-			Cites:  curves,
-			Ways: []Way{{
-				Needs:    slices.Concat(planned, []string{"protection.days", "order.strength"}),
-				Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds[1:]), Assumes: coldAssumes, Compute: strengthThen,
-			}},
-		},
-	}
-}
 
 // gain is how the concrete of the order gains strength. accelerated says whether its accelerator counts.
 func gain(c *Calc, accelerated bool) (heat.Gain, error) {
@@ -183,71 +124,6 @@ func safeShare(c *Calc) (float64, error) {
 	strength := clamp(c.Num("order.strength"), weakest, strongest)
 	c.Step("%s is %.0f %% of the 28-day strength, taken as the %s ordered", Q(safe, "psi"), 100*safe/strength, Q(strength, "psi"))
 	return safe / strength, err
-}
-
-func freezeHour(c *Calc) (Value, error) {
-	j, err := placement(c)
-	if err != nil {
-		return Value{}, err
-	}
-	points, err := c.Table("cold.freezing_point")
-	if err != nil {
-		return Value{}, err
-	}
-	h, err := j.under(c, 0)
-	if err != nil {
-		return Value{}, err
-	}
-	sayCourse(c, h)
-	at := func(f float64) float64 {
-		// At an end of the unknown facts it freezes a little sooner or later: a night can pass by a fraction of a degree.
-		freeze := (&heat.History{Hours: h.Hours, Top: h.Top}).Freeze(celsius(f - 1.5*corner(c)))
-		return math.Min(freeze.Hour, never)
-	}
-	v := Between(at(points["first"]), at(points["usual"]), at(points["last"]))
-	if v.Best == never {
-		c.Step("the surface does not come down to %s within %s", Q(points["usual"], "F"), Q(window, "h"))
-	} else {
-		c.Step("the surface comes down to %s, where ice first forms, after %s", Q(points["usual"], "F"), Q(v.Best, "h"))
-	}
-	return hoursOut(c, v, 1), nil
-}
-
-func lowestSurface(c *Calc) (Value, error) {
-	j, err := placement(c)
-	if err != nil {
-		return Value{}, err
-	}
-	h, err := j.under(c, 0)
-	if err != nil {
-		return Value{}, err
-	}
-	sayCourse(c, h)
-	return Exact(degreesOut(c, fahrenheit(lowest(h.Hours, h.Top)))), nil
-}
-
-func lowestWithCover(c *Calc) (Value, error) {
-	h, _, err := plannedRun(c)
-	if err != nil {
-		return Value{}, err
-	}
-	sayCourse(c, h)
-	low := math.Inf(1)
-	for _, s := range h.Spots() {
-		low = math.Min(low, lowest(h.Hours, s.Celsius))
-	}
-	return Exact(degreesOut(c, fahrenheit(low))), nil
-}
-
-// lowest is the lowest temperature of a record in the first days.
-func lowest(hours, celsius []float64) float64 {
-	low := math.Inf(1)
-	for i, t := range celsius {
-		if hours[i] <= firstDays {
-			low = math.Min(low, t)
-		}
-	}
-	return low
 }
 
 func strengthThen(c *Calc) (Value, error) {

@@ -1,0 +1,72 @@
+package figure
+
+import (
+	"math"
+
+	"hearsay/internal/heat"
+)
+
+func freezeHour(c *Calc) (Value, error) {
+	j, err := placement(c)
+	if err != nil {
+		return Value{}, err
+	}
+	points, err := c.Table("cold.freezing_point")
+	if err != nil {
+		return Value{}, err
+	}
+	h, err := j.under(c, 0)
+	if err != nil {
+		return Value{}, err
+	}
+	sayCourse(c, h)
+	at := func(f float64) float64 {
+		// At an end of the unknown facts it freezes a little sooner or later: a night can pass by a fraction of a degree.
+		freeze := (&heat.History{Hours: h.Hours, Top: h.Top}).Freeze(celsius(f - 1.5*corner(c)))
+		return math.Min(freeze.Hour, never)
+	}
+	v := Between(at(points["first"]), at(points["usual"]), at(points["last"]))
+	if v.Best == never {
+		c.Step("the surface does not come down to %s within %s", Q(points["usual"], "F"), Q(window, "h"))
+	} else {
+		c.Step("the surface comes down to %s, where ice first forms, after %s", Q(points["usual"], "F"), Q(v.Best, "h"))
+	}
+	return hoursOut(c, v, 1), nil
+}
+
+func lowestSurface(c *Calc) (Value, error) {
+	j, err := placement(c)
+	if err != nil {
+		return Value{}, err
+	}
+	h, err := j.under(c, 0)
+	if err != nil {
+		return Value{}, err
+	}
+	sayCourse(c, h)
+	return Exact(degreesOut(c, fahrenheit(lowest(h.Hours, h.Top)))), nil
+}
+
+func lowestWithCover(c *Calc) (Value, error) {
+	h, _, err := plannedRun(c)
+	if err != nil {
+		return Value{}, err
+	}
+	sayCourse(c, h)
+	low := math.Inf(1)
+	for _, s := range h.Spots() {
+		low = math.Min(low, lowest(h.Hours, s.Celsius))
+	}
+	return Exact(degreesOut(c, fahrenheit(low))), nil
+}
+
+// lowest is the lowest temperature of a record in the first days.
+func lowest(hours, celsius []float64) float64 {
+	low := math.Inf(1)
+	for i, t := range celsius {
+		if hours[i] <= firstDays {
+			low = math.Min(low, t)
+		}
+	}
+	return low
+}

@@ -1,0 +1,64 @@
+package figure
+
+import (
+	"slices"
+
+	"hearsay/internal/limit"
+)
+
+var curves = []limit.Cite{
+	{Source: "aci-209", Where: "table 2.2.1, with the rate of ASTM C1074", Basis: limit.Memory},
+	{Source: "carino", Where: "hyperbolic strength curve, with the rate of Freiesleben Hansen and Pedersen", Basis: limit.Memory},
+	{Source: "en-1992", Where: "equations 3.2 and B.10", Basis: limit.Published},
+	{Source: "schindler", Where: "heat of hydration", Basis: limit.Memory},
+	{Source: "etl-365", Where: "equations A-2 and A-3, heat transfer to moving air", Basis: limit.Published},
+}
+
+const runMethod = "flow of heat through cover, concrete and ground by the hour, with heat of hydration"
+
+// coldRunFigures are those that follow a placement in cold weather through time.
+func coldRunFigures() []Figure {
+	planned := slices.Concat(coldNeeds, []string{"protection.cover"})
+	return []Figure{
+		{
+			Name: "hours_to_500", Title: "hours to 500 psi at the slab temperature predicted", Unit: "h",
+			Method: runMethod + "; strength at the coldest place by three published pairs of curve and rate, and " +
+				"{168 h} where it freezes before or a week does not bring it",
+			Cites: curves,
+			Ways:  []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds), Assumes: coldAssumes, Compute: hoursTo500}},
+		},
+		{
+			Name: "hours_to_500_plain", Title: "hours to 500 psi without the accelerator", Unit: "h",
+			Method: "as the hours to 500 psi, without an accelerator",
+			Cites:  curves,
+			Ways:   []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds[:2]), Assumes: coldAssumes, Compute: hoursTo500Plain}},
+		},
+		{
+			Name: "freeze_hour", Title: "hour the uncovered surface reaches freezing", Unit: "h",
+			Method: runMethod + "; {336 h}, twice the week that is followed, where it does not freeze",
+			Cites:  curves[3:],
+			Ways:   []Way{{Needs: coldNeeds, Sharpens: coldBounds, Assumes: coldAssumes, Compute: freezeHour}},
+		},
+		{
+			Name: "lowest_surface", Title: "lowest temperature of the uncovered surface in three days", Unit: "F",
+			Method: runMethod,
+			Cites:  curves[3:],
+			Ways:   []Way{{Needs: coldNeeds, Sharpens: coldBounds, Assumes: coldAssumes, Compute: lowestSurface}},
+		},
+		{
+			Name: "lowest_with_cover", Title: "lowest slab temperature in three days with the cover planned", Unit: "F",
+			Method: runMethod,
+			Cites:  curves[3:],
+			Ways:   []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds), Assumes: coldAssumes, Compute: lowestWithCover}},
+		},
+		{
+			Name: "strength_when_cover_comes_off", Title: "strength when the cover comes off", Unit: "psi",
+			Method: runMethod + "; strength at the coldest place by three published pairs of curve and rate",
+			Cites:  curves,
+			Ways: []Way{{
+				Needs:    slices.Concat(planned, []string{"protection.days", "order.strength"}),
+				Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds[1:]), Assumes: coldAssumes, Compute: strengthThen,
+			}},
+		},
+	}
+}
