@@ -11,8 +11,9 @@ import (
 // derive states what follows from how things were said: the times between events, the hour and day of the placement, the
 // share of fly ash in pounds, an order that goes by bags.
 func (s *solver) derive() {
-	s.spanFacts()
+	s.spanFacts(false)
 	s.start()
+	s.onGround()
 	s.shares()
 	s.cement()
 	s.onlySlump()
@@ -290,6 +291,26 @@ func (s *solver) reinforcement() {
 	for _, r := range [][2]string{{"steel.bar_size", "bars"}, {"steel.wire", "mesh"}} {
 		if i, ok := s.stated[r[0]]; ok && !s.has("steel.kind") {
 			s.state("steel.kind", r[1], s.out.Facts[i].Text, "", s.out.Facts[i].at)
+		}
+	}
+}
+
+// onGround takes a slab or floor of which the base or the joints are told as one on the ground, where no use says more.
+func (s *solver) onGround() {
+	if s.has("member.use") || s.has("member.kind") {
+		return
+	}
+	ground := false
+	for _, f := range s.out.Facts {
+		ground = ground || strings.HasPrefix(f.Path, "ground.") || strings.HasPrefix(f.Path, "joints.") || f.Path == "floor.retarder"
+	}
+	if !ground {
+		return
+	}
+	for i := range s.items {
+		if it := &s.items[i]; it.kind == aWord && (it.stem == "slab" || it.stem == "floor" || it.stem == "flatwork" || it.stem == "pad") {
+			s.state("member.kind", "slab on ground", s.words(i, i), "", it.start)
+			return
 		}
 	}
 }

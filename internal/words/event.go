@@ -99,8 +99,9 @@ func hoursBetween(from, to clock) float64 {
 	return b - a - 24
 }
 
-// spanFacts states the facts that are the time between two events.
-func (s *solver) spanFacts() {
+// spanFacts states the facts that are the time between two events: those between two days first, since no number can know
+// better, and those between two times where no number was said.
+func (s *solver) spanFacts(days bool) {
 	for _, sp := range s.spans {
 		from, ok1 := s.when[sp.from]
 		to, ok2 := s.when[sp.to]
@@ -118,7 +119,7 @@ func (s *solver) spanFacts() {
 			if days := to.date.Sub(from.date).Hours() / 24; days > 0 {
 				s.state(fact.Path, plainNumber(days)+" d", text, "", s.items[b].start)
 			}
-		case from.clock.hour > 0 && to.clock.hour > 0:
+		case !days && from.clock.hour > 0 && to.clock.hour > 0:
 			hours := hoursBetween(from.clock, to.clock)
 			if s.nearWord(to.item, "next", "following") && to.item > from.item {
 				hours = to.clock.resolve(false) + 24 - from.clock.resolve(false)

@@ -112,6 +112,8 @@ func (s *solver) roleApart(from, q int) float64 {
 			d -= costAnd - 0.5
 		case it.kind == aBreak && it.pause >= pauseSentence:
 			d += 4
+		case it.kind == aWord && (it.text == "but" || it.text == "then" || it.text == "so" || it.text == "while"):
+			d += 3
 		}
 	}
 	return d

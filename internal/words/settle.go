@@ -41,6 +41,7 @@ func (r *reading) settle(found []match) Reading {
 	s := r.solver(found)
 	s.values()
 	s.times()
+	s.spanFacts(true)
 	s.lists()
 	s.sizes()
 	s.quantities()
