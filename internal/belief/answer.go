@@ -50,14 +50,14 @@ func (c *Corpus) Answer(text string) (Answer, error) {
 	if err != nil {
 		return Answer{}, err
 	}
-	d := c.matcher.settings.Decide(m, best.Verdict)
+	d := m.Decide(best.Verdict)
 	a := Answer{Said: text, Verdict: d.Verdict, Answered: d.Answered, Far: d.Far, Confidence: d.Confidence, Decision: d}
 	for _, r := range m.Ranked[:min(nearest, len(m.Ranked))] {
-		e, err := c.Entry(r.Belief)
+		saying, err := c.saying(r.Belief)
 		if err != nil {
 			return Answer{}, err
 		}
-		a.Near = append(a.Near, Near{r.Belief, r.Chance, e.Belief})
+		a.Near = append(a.Near, Near{r.Belief, r.Chance, saying})
 	}
 	if !d.Answered {
 		return a, nil

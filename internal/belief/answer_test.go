@@ -96,10 +96,10 @@ func TestSentencesApartFromTheCorpusAreAnswered(t *testing.T) {
 	}{
 		{"right belief first", first / covered, 0.88},
 		{"right belief among three", three / covered, 0.96},
-		{"answered", answered / covered, 0.85},
-		{"belief and verdict right where answered", right / answered, 0.90},
-		{"not the opposite where answered", 1 - opposite/answered, 0.92},
-		{"silent on what is not covered", silent / foreign, 0.90},
+		{"answered", answered / covered, 0.80},
+		{"belief and verdict right where answered", right / answered, 0.95},
+		{"not the opposite where answered", 1 - opposite/answered, 0.96},
+		{"silent on what is not covered", silent / foreign, 0.92},
 	} {
 		t.Logf("%s: %.1f %%", x.name, 100*x.share)
 		if x.share < x.least {

@@ -4,6 +4,8 @@ package belief
 
 //go:generate go run ./generate
 
+import "slices"
+
 // Verdict is what can be said about a sentence.
 type Verdict string
 
@@ -80,8 +82,8 @@ type Range struct {
 // Voices are sentences by who says them: homeowner, crew, office.
 type Voices map[string][]string
 
-// VoiceNames are the voices the corpus is written in.
+// voiceNames are the voices the corpus is written in, in the order in which they are counted.
 var voiceNames = [...]string{"homeowner", "crew", "office"}
 
 // VoiceNames gives the voices the corpus is written in.
-func VoiceNames() []string { return voiceNames[:] }
+func VoiceNames() []string { return slices.Clone(voiceNames[:]) }

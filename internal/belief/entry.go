@@ -28,7 +28,9 @@ type front struct {
 
 // split parts the text of an entry into its front matter and its prose.
 func split(file string, text []byte) (matter, prose []byte, err error) {
-	text = bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n"))
+	if bytes.IndexByte(text, '\r') >= 0 {
+		text = bytes.ReplaceAll(text, []byte("\r\n"), []byte("\n"))
+	}
 	rest, ok := bytes.CutPrefix(text, []byte("---\n"))
 	if !ok {
 		return nil, nil, fmt.Errorf("%s: an entry begins with its front matter; put a line --- first, then belief, verdict and the rest, then --- again", file)

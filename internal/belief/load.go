@@ -66,10 +66,11 @@ type Corpus struct {
 	prints  map[string]string // of every entry, by id
 	ids     []string
 	matcher *Matcher
+	sayings map[string]string // the beliefs in plain words that need no reading of their entries, by id
 
 	apart   []string // the entries that the model never learned
 	index   sync.Once
-	sayings *Sayings // of those
+	told    *Sayings // of those
 	noIndex error
 
 	lock    sync.Mutex
@@ -98,6 +99,12 @@ func Load(files fs.FS) (*Corpus, error) {
 	head, model, err := decodeModel(embedded)
 	if err != nil {
 		return nil, err
+	}
+	c.sayings = map[string]string{}
+	for _, b := range head.Beliefs {
+		if c.prints[b.ID] == b.Print {
+			c.sayings[b.ID] = b.Belief
+		}
 	}
 	for _, id := range c.ids {
 		if !slices.ContainsFunc(head.Beliefs, func(b Learned) bool { return b.ID == id }) {
@@ -164,11 +171,11 @@ func (c *Corpus) match(text string) (Match, error) {
 	if len(c.apart) == 0 {
 		return m, nil
 	}
-	c.index.Do(func() { c.sayings, c.noIndex = c.indexApart() })
+	c.index.Do(func() { c.told, c.noIndex = c.indexApart() })
 	if c.noIndex != nil {
 		return m, c.noIndex
 	}
-	ranked, err := c.sayings.Rank(text)
+	ranked, err := c.told.Rank(text)
 	if err != nil || len(ranked) == 0 {
 		return m, err
 	}
@@ -176,7 +183,7 @@ func (c *Corpus) match(text string) (Match, error) {
 	if err != nil {
 		return m, err
 	}
-	if other := m.Apart(e.ID, c.sayings.Likeness(text, e.ID, c.matcher), e.Verdict == Holds, k); other.Right > m.Right {
+	if other := m.Apart(e.ID, c.told.Likeness(text, e.ID, c.matcher), e.Verdict == Holds, k); other.Right > m.Right {
 		return other, nil
 	}
 	return m, nil
@@ -198,4 +205,16 @@ func (c *Corpus) indexApart() (*Sayings, error) {
 func Embedded() (Head, error) {
 	h, _, err := decodeModel(embedded)
 	return h, err
+}
+
+// saying gives a belief in plain words.
+func (c *Corpus) saying(id string) (string, error) {
+	if s, ok := c.sayings[id]; ok {
+		return s, nil
+	}
+	e, err := c.Entry(id)
+	if err != nil {
+		return "", err
+	}
+	return e.Belief, nil
 }

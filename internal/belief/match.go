@@ -91,8 +91,6 @@ type Calibration struct {
 	Asserting      []float64 `json:"asserting"`       // weights of StanceEvidence
 	Apart          []float64 `json:"apart"`           // weights of ApartEvidence
 	ApartAsserting []float64 `json:"apart_asserting"` // weights of likeness to said over denied, and of Wrong
-	Answer         float64   `json:"answer"`          // least chance of a right verdict to answer
-	Near           float64   `json:"near"`            // least chance of a right belief to offer the nearest
 }
 
 // RightEvidence is what the chance of a right belief is computed from.
@@ -129,12 +127,17 @@ type Decision struct {
 	Stance     Stance
 	Verdict    Verdict // on the sentence as said; Unknown when not answered
 	Given      Verdict // what the verdict is or would have been
-	Confidence float64 // chance that belief and verdict are right
+	Confidence float64 // chance that belief and verdict are right, by sentences of voices that the model had not heard
+	Trust      float64 // what decides whether to answer
 }
+
+// answerAt is the least trust at which a claim is answered. It was chosen on sentences held out by voice and on sentences that
+// no belief covers; the measuring command shows what others would give.
+const answerAt = 0.68
 
 // Decide gives the verdict on a sentence whose best belief has verdict v. It answers only when it is sure enough of the
 // belief and, where the verdict hangs on it, of the stance.
-func (k Calibration) Decide(m Match, v Verdict) Decision {
+func (m Match) Decide(v Verdict) Decision {
 	d := Decision{Stance: Asserts, Verdict: Unknown}
 	sure := m.Asserting
 	if m.Asserting < 0.5 {
@@ -144,8 +147,11 @@ func (k Calibration) Decide(m Match, v Verdict) Decision {
 		sure = 1
 	}
 	d.Confidence = m.Right * sure
-	d.Answered = d.Confidence >= k.Answer
-	d.Far = !d.Answered && m.Right < k.Near
+	// The chance of the belief is understated: it was fitted on voices not heard, and the model has heard all three. The chance
+	// of the stance is not. Taking the root of the first gives, held out, a fourth fewer opposite verdicts for as many answers.
+	d.Trust = math.Sqrt(m.Right) * sure
+	d.Answered = d.Trust >= answerAt
+	d.Far = !d.Answered && m.Foreign > m.Ranked[0].Score
 	d.Given = v.On(d.Stance)
 	if d.Answered {
 		d.Verdict = d.Given
@@ -174,6 +180,7 @@ func (m Match) Apart(id string, like Likeness, holds bool, k Calibration) Match 
 		general = -general
 	}
 	m.Asserting = logistic(k.ApartAsserting, []float64{1, like.Said - like.Denied, general})
+	m.Foreign = math.Inf(-1)
 	m.Ranked = slices.Insert(slices.Clone(m.Ranked), 0, Scored{Belief: id, Score: like.Best(), Chance: m.Right})
 	return m
 }

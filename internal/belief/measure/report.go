@@ -105,10 +105,10 @@ func report(title string, results []result, misses bool) error {
 // curve shows what each threshold would give, to choose one by.
 func curve(results []result) {
 	fmt.Println("answer at  answered  belief and verdict right  opposite  silent on what is not covered")
-	for at := 0.30; at < 0.96; at += 0.05 {
+	for at := 0.40; at < 0.96; at += 0.05 {
 		var answered, precise, opposite, silent share
 		for _, r := range results {
-			yes := r.decision.Confidence >= at
+			yes := r.decision.Trust >= at
 			if r.belief == "" {
 				silent.count(!yes)
 				continue

@@ -64,8 +64,8 @@ func (s *Set) Validate(folds []int, leave []int) ([]Held, error) {
 	return out, nil
 }
 
-// fit fits the chances.
-func fit(held []Held) belief.Calibration {
+// Calibrate fits the chances to sentences held out.
+func Calibrate(held []Held) belief.Calibration {
 	var right, stance [][]float64
 	var isRight, asserts []bool
 	for _, h := range held {
