@@ -183,7 +183,6 @@ func (b *tab) says(text string) {
 	b.until("document.querySelector('main')?.innerText.replace(/\\s+/g, ' ').includes(" + string(quoted) + ")")
 }
 
-
 // say types into the box.
 func (b *tab) say(text string) { b.Helper(); b.run(chromedp.SendKeys(chromedp.CSS("#said"), text)) }
 
