@@ -136,8 +136,14 @@ func (s *solver) bareUnit(unit string) string {
 	case bareRatio:
 		return ""
 	}
+	if m, ok := metricUnits[unit]; ok && s.metric {
+		return m
+	}
 	return unit
 }
+
+// metricUnits are what bare numbers are read in where a text is metric throughout.
+var metricUnits = map[string]string{"lb/yd3": "kg/m3", "in": "mm", "psi": "MPa", "mph": "km/h", "yd3": "m3", "ft": "m", "lb/ft3": "kg/m3", "lb": "kg", "gal": "L"}
 
 // bareRatio is how words.yaml writes the unit of a plain ratio, whose symbol is empty.
 const bareRatio = "ratio"
@@ -169,7 +175,7 @@ func (s *solver) score(f *fit) bool {
 	switch {
 	case said == 0 && fact.Kind == job.KindList:
 		return false
-	case near > said && (len(it.units) > 0 || apart <= bareReach):
+	case near > said && (len(it.units) > 0 || apart <= bareReach && !fact.bareSaid):
 		f.points = near + pointsBoth*said
 	case said == 0:
 		f.points = 0
@@ -179,11 +185,11 @@ func (s *solver) score(f *fit) bool {
 	if alone := s.alone(f); alone > f.points {
 		f.points, f.solid = alone, true
 	}
+	if fact.topic != "" && fact.topic == s.pairedTopic(f.q) {
+		f.points, f.solid = max(f.points, pointsNear)+pointsPair, true
+	}
 	if f.points == 0 {
 		return false
-	}
-	if fact.topic != "" && fact.topic == s.pairedTopic(f.q) {
-		f.points += pointsPair
 	}
 	if fact.Usual != nil {
 		if fact.Usual.Contains(value.low) {

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"strings"
 
 	"hearsay/internal/job"
@@ -121,6 +122,13 @@ func (s *solver) allFit(run []int, fact *saying) bool {
 	unit := s.runUnit(run, fact)
 	if unit == "" {
 		return false
+	}
+	low, high := math.Inf(1), 0.0
+	for _, q := range run {
+		low, high = min(low, s.items[q].num.low), max(high, s.items[q].num.low)
+	}
+	if high > 4*low {
+		return false // "4000, three-test average" is no list
 	}
 	for _, q := range run {
 		if u := s.items[q].units; len(u) > 0 && u[0] != "deg?" && !quantity.SameKind(u[0], fact.Unit) {

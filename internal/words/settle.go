@@ -6,6 +6,7 @@ import (
 	"sort"
 	"strings"
 
+	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 )
 
@@ -13,6 +14,7 @@ import (
 type solver struct {
 	*reading
 	degrees  string // F or C, as the text gives its temperatures
+	metric   bool   // every quantity said with its unit is metric
 	saidBy   map[int][]match
 	nearBy   map[int][]match
 	neverBy  map[int][]match
@@ -56,7 +58,7 @@ func (r *reading) settle(found []match) Reading {
 func (r *reading) solver(found []match) *solver {
 	s := &solver{reading: r, saidBy: map[int][]match{}, nearBy: map[int][]match{}, neverBy: map[int][]match{}, valueBy: map[int][]match{},
 		roleOf: map[int]role{}, used: map[int]bool{}, holds: map[*match]int{}, fits: map[int][]fit{}, stated: map[string]int{}, when: map[int]moment{}}
-	s.degrees = r.degreesOf()
+	s.degrees, s.metric = r.system()
 	s.sortOut(found)
 	return s
 }
@@ -95,27 +97,33 @@ func (s *solver) sortOut(found []match) {
 	}
 }
 
-// degreesOf says in what unit the text gives its temperatures: in that of the first that is said with its unit, else in C
-// where every other quantity is metric.
-func (r *reading) degreesOf() string {
-	metric, customary := 0, 0
+// system says in what units the text speaks: the scale of the first temperature that is said with its unit, and whether every
+// other quantity is metric.
+func (r *reading) system() (degrees string, metric bool) {
+	n, customary := 0, 0
 	for i := range r.items {
 		if len(r.items[i].units) == 0 {
 			continue
 		}
 		switch u := r.items[i].units[0]; u {
 		case "F", "C":
-			return u
+			if degrees == "" {
+				degrees = u
+			}
 		case "mm", "MPa", "kg/m3", "km/h", "m3", "L", "kg", "m2", "m/s":
-			metric++
-		case "in", "psi", "lb", "ft", "mph", "gal", "ft2":
+			n++
+		case "in", "psi", "lb", "lb/yd3", "ft", "mph", "gal", "ft2", "yd3", "bags/yd3":
 			customary++
 		}
 	}
-	if metric > 1 && customary == 0 {
-		return "C"
+	metric = customary == 0 && (n > 0 || degrees == "C")
+	if degrees == "" {
+		degrees = "F"
+		if metric {
+			degrees = "C"
+		}
 	}
-	return "F"
+	return degrees, metric
 }
 
 // quantities gives each number to a fact, the surest first.
@@ -187,6 +195,9 @@ func (s *solver) give(q int) bool {
 	f := list[0]
 	path := s.facts[f.fact].Path
 	if i, ok := s.stated[path]; ok {
+		if s.facts[f.fact].Kind == job.KindList {
+			return s.extend(q, f, i)
+		}
 		return s.again(q, f, i)
 	}
 	var rivals []string
@@ -206,6 +217,18 @@ func (s *solver) give(q int) bool {
 	if f.near != nil {
 		s.holds[f.near] = q
 	}
+	return true
+}
+
+// extend adds a number to a list that was begun: "test 12 was 3890 and test 13 was 3370".
+func (s *solver) extend(q int, f fit, i int) bool {
+	value, _ := s.written(f)
+	list, ok := s.out.Facts[i].Value.([]any)
+	if !ok {
+		list = []any{s.out.Facts[i].Value}
+	}
+	s.used[q] = true
+	s.out.Facts[i].Value = append(list, value)
 	return true
 }
 

@@ -38,15 +38,16 @@ type Reader struct {
 // saying is one fact with how people state it.
 type saying struct {
 	*job.Fact
-	kind  quantity.Kind
-	parts []int // the roles it plays, by their index; the first is what it is where none is said
-	bare  string
-	alone float64
-	units map[string]float64
-	takes string
-	plain []float64
-	in    map[string]bool
-	topic string
+	kind     quantity.Kind
+	parts    []int // the roles it plays, by their index; the first is what it is where none is said
+	bare     string
+	bareSaid bool
+	alone    float64
+	units    map[string]float64
+	takes    string
+	plain    []float64
+	in       map[string]bool
+	topic    string
 }
 
 // New makes a reader from the dictionary of facts and the folder that holds words.yaml.
@@ -154,6 +155,7 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 		return fmt.Errorf("is not a fact of facts.yaml")
 	}
 	s := r.facts[i]
+	s.bareSaid = e.BareSaid
 	s.bare, s.alone, s.units, s.takes, s.topic, s.plain = e.Bare, e.Alone, e.Units, e.Takes, e.Topic, e.Plain
 	if len(e.In) > 0 {
 		s.in = set(e.In)
