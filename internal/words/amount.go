@@ -31,6 +31,9 @@ func (r *reading) quantityAt(i int) (item, int) {
 	if k := r.eachYard(j); k > j && !n.part {
 		return item{kind: aQuantity, num: n, units: []string{"lb/yd3"}}, k
 	}
+	if k := r.eachHour(j); k > j && n.low >= 2 {
+		return item{kind: aQuantity, num: n, units: []string{"yd3/h"}}, k
+	}
 	units, k := r.unitAfter(j)
 	if k == j {
 		if r.label(i, j) {
@@ -71,6 +74,17 @@ func (r *reading) eachYard(j int) int {
 	at := skipWord(r.ts, j+1, "the", "cubic")
 	if t := text(r.ts, at); t == "yard" || t == "yd" {
 		return at + 1
+	}
+	return j
+}
+
+// eachHour is where "an hour" after a bare number ends: so many yards are meant.
+func (r *reading) eachHour(j int) int {
+	if t := text(r.ts, j); t != "an" && t != "per" {
+		return j
+	}
+	if t := text(r.ts, j+1); t == "hour" || t == "hr" {
+		return j + 2
 	}
 	return j
 }
@@ -274,6 +288,9 @@ func (r *reading) labelList(i, j int) bool {
 func (r *reading) testAge(n number, units []string, k int) bool {
 	if units[0] != "d" || !n.single() {
 		return false
+	}
+	if k < len(r.ts) && r.ts[k].digits && len(r.ts[k].text) == 4 {
+		return true // "7-day 3,150"
 	}
 	return r.v.testWords[text(r.ts, k)] || text(r.ts, k) == "cylinder" || r.v.testWords[text(r.ts, k+1)] && text(r.ts, k) != "and" && text(r.ts, k) != ","
 }

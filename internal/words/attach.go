@@ -65,7 +65,7 @@ func (s *solver) candidates(q int) []fit {
 		if unit, beside := s.goesOn(q); unit != "" {
 			kind, _ := quantity.KindOf(unit)
 			for _, fact := range s.byKind[kind] {
-				if s.said(&fit{q: q, fact: fact}) > 0 {
+				if s.said(&fit{q: q, fact: fact}) > pointsWeak {
 					consider(fact, unit)
 					if f, ok := best[fact]; ok && beside && f.unit == unit {
 						f.points += pointsGoesOn
@@ -163,27 +163,27 @@ func (s *solver) score(f *fit) bool {
 		return false
 	}
 	said := s.said(f)
-	if said > 0 {
-		f.points = said
-	}
 	near, apart := s.near(f)
-	f.solid = near > 0 || said > pointsWeak
-	if said <= pointsWeak && near == 0 {
+	context := s.background(f)
+	f.solid = near > 0 || context > 0 || said > pointsWeak
+	if said <= pointsWeak && near == 0 && context == 0 {
 		said *= 0.35
-		f.points = said
 	}
-	switch {
-	case said == 0 && fact.Kind == job.KindList:
+	if fact.Kind == job.KindList && said == 0 {
 		return false
-	case near > said && (len(it.units) > 0 || apart <= bareReach && !fact.bareSaid):
-		f.points = near + pointsBoth*said
-	case said == 0:
-		f.points = 0
-	default:
-		f.points += pointsBoth * near
 	}
+	if len(it.units) == 0 && (apart > bareReach || fact.bareSaid) && near > said {
+		if said == 0 {
+			near = 0
+		}
+		near = min(near, said)
+	}
+	f.points = max(said, near) + pointsBoth*min(said, near)
 	if alone := s.alone(f); alone > f.points {
-		f.points, f.solid = alone, true
+		f.points, f.solid = alone+pointsBoth*f.points, true
+	}
+	if f.points > 0 {
+		f.points += pointsBoth * context
 	}
 	if fact.topic != "" && fact.topic == s.pairedTopic(f.q) {
 		f.points, f.solid = max(f.points, pointsNear)+pointsPair, true
@@ -233,7 +233,7 @@ func (s *solver) alone(f *fit) float64 {
 	if len(units) == 0 {
 		n := s.items[f.q].num
 		if len(fact.plain) == 2 && n.single() && n.low >= fact.plain[0] && n.low <= fact.plain[1] && (math.Mod(n.low, 100) == 0 || n.decimal) {
-			return enough
+			return enough + 0.4
 		}
 		return 0
 	}
@@ -263,18 +263,27 @@ func (s *solver) said(f *fit) float64 {
 	return best
 }
 
+// background gives the points of what is spoken of around the number where the fact is likely to be told.
+func (s *solver) background(f *fit) float64 {
+	best := 0.0
+	for k := range s.contextBy[f.fact] {
+		m := &s.contextBy[f.fact][k]
+		if apart := s.apart(m, f.q); apart <= topicReach {
+			best = max(best, m.use.pattern.near()-pointsApart*apart, pointsTopic)
+		}
+	}
+	return best
+}
+
 // near gives the points of the best phrase of the fact near the number, and how far it stands apart.
 func (s *solver) near(f *fit) (points, reach float64) {
 	for k := range s.nearBy[f.fact] {
 		m := &s.nearBy[f.fact][k]
 		apart := s.apart(m, f.q)
-		if apart > topicReach {
+		if apart > topicReach || len(s.items[f.q].units) == 0 && m.start > f.q && s.pauseBetween(f.q, m.start) {
 			continue
 		}
-		p := m.use.pattern.weight
-		if p == 0 {
-			p = pointsNear + pointsWord*float64(m.use.pattern.literals-1)
-		}
+		p := m.use.pattern.near()
 		p -= pointsApart*apart + pointsBetween*float64(s.between(m, f.q))
 		if s.items[f.q].num.part && len(s.items[f.q].units) == 0 && m.start > f.q {
 			p -= 0.1

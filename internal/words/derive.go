@@ -201,6 +201,9 @@ func (s *solver) bags() {
 // poundsPerGallon is the weight of a US gallon of water at 60 °F.
 const poundsPerGallon = 8.34
 
+// leastMixWater is the fewest gallons in a yard that can be all the water of a mix.
+const leastMixWater = 20
+
 // waterContent reads the water of the mix where it is said in gallons or liters for each yard or meter, and the ratio where
 // it is said in gallons for each bag.
 func (s *solver) waterContent() {
@@ -212,7 +215,7 @@ func (s *solver) waterContent() {
 		switch it.units[0] {
 		case "gal/yd3", "L/m3":
 			path, f := "mix.water", fit{q: q, fact: s.byPath["mix.water"]}
-			if p, _ := s.phrases(&f); p < enough && !strings.Contains(s.words(q, q), "water") || s.has(path) || s.has("water.added") && s.addedThere(q) {
+			if p, _ := s.phrases(&f); p < enough && !strings.Contains(s.words(q, q), "water") && it.num.low < leastMixWater || s.has(path) || s.has("water.added") && s.addedThere(q) {
 				continue
 			}
 			per, _ := convert(it.num, it.units[0], "gal/yd3")

@@ -21,16 +21,17 @@ type use struct {
 
 // What a pattern may be for.
 const (
-	useSaid   = 's' // a number in the pattern belongs to the fact
-	useNear   = 'n' // a number near the phrase belongs to the fact
-	useNever  = 'x' // a number near the phrase does not
-	useValue  = 'v' // the phrase states the value
-	useEvent  = 'e' // a time in or near the phrase is when that happens
-	useBefore = 'b' // a number after the phrase plays the role
-	useAfter  = 'a' // a number before the phrase plays the role
-	useIgnore = 'i' // the number in the phrase is no fact
-	useEcho   = 'o' // two facts have the same value
-	useShare  = 'p' // the number in the phrase is the fact's share of all cementitious material
+	useSaid    = 's' // a number in the pattern belongs to the fact
+	useNear    = 'n' // a number near the phrase belongs to the fact
+	useContext = 'c' // a number that a phrase of the fact holds is likelier its where this is spoken of
+	useNever   = 'x' // a number near the phrase does not
+	useValue   = 'v' // the phrase states the value
+	useEvent   = 'e' // a time in or near the phrase is when that happens
+	useBefore  = 'b' // a number after the phrase plays the role
+	useAfter   = 'a' // a number before the phrase plays the role
+	useIgnore  = 'i' // the number in the phrase is no fact
+	useEcho    = 'o' // two facts have the same value
+	useShare   = 'p' // the number in the phrase is the fact's share of all cementitious material
 )
 
 // find matches every pattern against the text.

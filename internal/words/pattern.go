@@ -117,6 +117,14 @@ func (v *vocabulary) number(e *element) {
 	}
 }
 
+// near is what the pattern is worth as a phrase beside a number.
+func (p *pattern) near() float64 {
+	if p.weight > 0 {
+		return p.weight
+	}
+	return pointsNear + pointsWord*float64(p.literals-1)
+}
+
 // id numbers a stem.
 func (v *vocabulary) id(stem string) int32 {
 	n, ok := v.ids[stem]

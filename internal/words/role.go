@@ -67,7 +67,12 @@ func (s *solver) pairedTopic(q int) string {
 		it := &s.items[i]
 		switch {
 		case it.kind == aQuantity && linked && len(s.fits[i]) > 0:
-			return s.facts[s.fits[i][0].fact].topic
+			for _, f := range s.fits[i] {
+				if topic := s.facts[f.fact].topic; topic != "" {
+					return topic
+				}
+			}
+			return ""
 		case it.kind != aWord:
 			return ""
 		case it.text == "for" || it.text == "against" || it.text == "on" || it.text == "vs" || it.text == "versus" || it.text == "of":
@@ -87,6 +92,15 @@ func (s *solver) leadsOn(m *match) bool {
 		}
 		if !s.items[i].filler {
 			return false
+		}
+	}
+	return false
+}
+
+func (s *solver) pauseBetween(from, to int) bool {
+	for i := from; i < to; i++ {
+		if s.items[i].kind == aBreak {
+			return true
 		}
 	}
 	return false

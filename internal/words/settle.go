@@ -13,23 +13,24 @@ import (
 // solver settles which number belongs to which fact.
 type solver struct {
 	*reading
-	degrees  string // F or C, as the text gives its temperatures
-	metric   bool   // every quantity said with its unit is metric
-	saidBy   map[int][]match
-	nearBy   map[int][]match
-	neverBy  map[int][]match
-	valueBy  map[int][]match
-	roleHits []match
-	eventHit []match
-	shareHit []match
-	echoHit  []match
-	when     map[int]moment // by event
-	roleOf   map[int]role   // by item
-	used     map[int]bool   // items that are done with
-	holds    map[*match]int
-	fits     map[int][]fit // by item
-	out      Reading
-	stated   map[string]int // path to index in out.Facts
+	degrees   string // F or C, as the text gives its temperatures
+	metric    bool   // every quantity said with its unit is metric
+	saidBy    map[int][]match
+	nearBy    map[int][]match
+	neverBy   map[int][]match
+	contextBy map[int][]match
+	valueBy   map[int][]match
+	roleHits  []match
+	eventHit  []match
+	shareHit  []match
+	echoHit   []match
+	when      map[int]moment // by event
+	roleOf    map[int]role   // by item
+	used      map[int]bool   // items that are done with
+	holds     map[*match]int
+	fits      map[int][]fit // by item
+	out       Reading
+	stated    map[string]int // path to index in out.Facts
 }
 
 // role is the part that a number plays: ordered, measured, a limit. index is -1 where nothing says so.
@@ -56,7 +57,7 @@ func (r *reading) settle(found []match) Reading {
 }
 
 func (r *reading) solver(found []match) *solver {
-	s := &solver{reading: r, saidBy: map[int][]match{}, nearBy: map[int][]match{}, neverBy: map[int][]match{}, valueBy: map[int][]match{},
+	s := &solver{reading: r, saidBy: map[int][]match{}, nearBy: map[int][]match{}, neverBy: map[int][]match{}, contextBy: map[int][]match{}, valueBy: map[int][]match{},
 		roleOf: map[int]role{}, used: map[int]bool{}, holds: map[*match]int{}, fits: map[int][]fit{}, stated: map[string]int{}, when: map[int]moment{}}
 	s.degrees, s.metric = r.system()
 	s.sortOut(found)
@@ -74,6 +75,8 @@ func (s *solver) sortOut(found []match) {
 			} else {
 				s.saidBy[m.use.target] = append(s.saidBy[m.use.target], m)
 			}
+		case useContext:
+			s.contextBy[m.use.target] = append(s.contextBy[m.use.target], m)
 		case useNever:
 			s.neverBy[m.use.target] = append(s.neverBy[m.use.target], m)
 		case useValue:

@@ -91,7 +91,9 @@ func (v *vocabulary) perUnit(ts []token, i int, first []string) ([]string, int) 
 	var units []string
 	for _, a := range first {
 		for _, b := range second {
-			if strings.HasSuffix(a, "/"+b) {
+			if a == "ft" && b == "gal" {
+				units = append(units, "ft2/gal") // "200 feet to the gallon"
+			} else if strings.HasSuffix(a, "/"+b) {
 				units = append(units, a) // "sacks a yard": a bag is a bag in a yard already
 			} else if u, ok := quantity.Known(a + "/" + b); ok {
 				units = append(units, u)

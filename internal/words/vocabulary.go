@@ -119,6 +119,7 @@ type sayingYAML struct {
 	In       []string                   `yaml:"in"`        // the units it is said in; any of its kind where this is left out
 	Takes    string                     `yaml:"takes"`     // of a range: low, high or middle (the default)
 	Near     []string                   `yaml:"near"`
+	Context  []string                   `yaml:"context"` // what else is spoken of where the fact is
 	Said     []string                   `yaml:"said"`
 	Never    []string                   `yaml:"never"`
 	Is       document.Ordered[[]string] `yaml:"is"` // a value and the phrases that state it

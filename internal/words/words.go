@@ -174,7 +174,7 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 	for _, list := range []struct {
 		phrases []string
 		role    byte
-	}{{topic.Near, useNear}, {topic.Said, useSaid}, {e.Near, useNear}, {e.Said, useSaid}, {e.Never, useNever}} {
+	}{{topic.Near, useNear}, {topic.Said, useSaid}, {e.Near, useNear}, {e.Said, useSaid}, {e.Never, useNever}, {e.Context, useContext}} {
 		if err := r.add(list.phrases, use{target: i, role: list.role}); err != nil {
 			return err
 		}
