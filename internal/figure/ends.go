@@ -22,7 +22,7 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 	for i, end := range ends {
 		one := s.once(f, w, end)
 		if one.Problem != "" {
-			return &Result{Figure: f, Cites: one.Cites, Missing: r.Missing}
+			return s.failing(f, w, ends, one, r.Missing)
 		}
 		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
 		r.BestLow, r.BestHigh = math.Min(r.BestLow, one.Best), math.Max(r.BestHigh, one.Best)
@@ -38,6 +38,16 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 		r.Known, r.Bounded, r.Missing = true, false, nil
 	}
 	return r
+}
+
+// failing is a way that comes to nothing at an end: unknown, since other values may do better, or not to be computed where
+// it fails for the same reason at every end.
+func (s *Sheet) failing(f *Figure, w *Way, ends []map[string]any, one *Result, missing []string) *Result {
+	same := func(end map[string]any) bool { return s.once(f, w, end).Problem == one.Problem }
+	if slices.ContainsFunc(ends, func(end map[string]any) bool { return !same(end) }) {
+		return &Result{Figure: f, Cites: one.Cites, Missing: missing}
+	}
+	return &Result{Figure: f, Cites: one.Cites, Problem: one.Problem}
 }
 
 // alike says whether a way comes out the same at all its ends.

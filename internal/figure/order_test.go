@@ -47,6 +47,8 @@ func TestLeastStrengthByAnUnknownEdition(t *testing.T) {
 }
 
 func TestLeastStrengthAsksOnlyForWhatMatters(t *testing.T) {
+	suspended := figures(t).Sheet(facts{"member.kind": "suspended slab", "exposure.freezes": false})
+	assert.Equal(t, []string{"member.use"}, suspended.Lacks("least_strength"), "a bridge deck and a floor are not alike")
 	sheet := figures(t).Sheet(salted("driveway"))
 	assert.Equal(t, []string{"job.residential_code"}, sheet.Lacks("least_strength"))
 	indoors := facts{"member.use": "house floor", "exposure.freezes": false, "exposure.structural": false}
