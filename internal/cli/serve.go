@@ -66,7 +66,7 @@ use (--public https://desk.example).`,
 }
 
 func (a *app) serve(ctx context.Context, o serveOptions) error {
-	debug.SetGCPercent(100) // the server goes on, other than the commands
+	debug.SetGCPercent(200) // the server goes on, other than the commands
 	listener, err := net.Listen("tcp", o.address)
 	if err != nil {
 		return badInput{fmt.Errorf("%w: choose another address with --address", err)}
@@ -126,6 +126,7 @@ func (a *app) handler(o serveOptions, kept *store.Store, token string) (http.Han
 	if err != nil {
 		return nil, err
 	}
+	go book.Warm(context.Background()) // an error shows at the first judgement too
 	server, err := web.New(web.Config{Words: reader, Book: book, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
 		Log: slog.New(slog.NewTextHandler(a.err, nil))})
 	if err != nil {

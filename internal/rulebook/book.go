@@ -244,6 +244,23 @@ func (b *Book) detail(ctx context.Context, p *Practice) (rego.PreparedEvalQuery,
 	return q, err
 }
 
+// Warm compiles the rules and prepares every query, which the first judgements would otherwise wait for.
+func (b *Book) Warm(ctx context.Context) error {
+	if err := b.ready(); err != nil {
+		return fmt.Errorf("the rulebook does not compile: %w", err)
+	}
+	for _, p := range b.practices {
+		if _, err := b.single(ctx, p); err != nil {
+			return err
+		}
+		if _, err := b.detail(ctx, p); err != nil {
+			return err
+		}
+	}
+	_, err := b.Judge(ctx, job.New())
+	return err
+}
+
 // ReadersOf lists the practices that read a fact, themselves or through a figure.
 func (b *Book) ReadersOf(fact string) []string {
 	readers := []string{}
