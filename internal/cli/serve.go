@@ -22,6 +22,9 @@ import (
 	"hearsay/internal/web"
 )
 
+// mostMemory is what the collector of garbage keeps the server below, as far as it can, beside the program's own text.
+const mostMemory = 96 << 20
+
 type serveOptions struct {
 	address   string
 	data      string
@@ -67,6 +70,7 @@ use (--public https://desk.example).`,
 
 func (a *app) serve(ctx context.Context, o serveOptions) error {
 	debug.SetGCPercent(200) // the server goes on, other than the commands
+	debug.SetMemoryLimit(mostMemory)
 	listener, err := net.Listen("tcp", o.address)
 	if err != nil {
 		return badInput{fmt.Errorf("%w: choose another address with --address", err)}
