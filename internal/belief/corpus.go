@@ -16,7 +16,7 @@ import (
 
 // Files of a corpus beside the entries.
 const (
-	wordsFile     = "words.yaml"
+	synonymsFile  = "synonyms.yaml"
 	unrelatedFile = "unrelated.yaml"
 )
 
@@ -75,13 +75,11 @@ func (c *Corpus) unrelated() ([]Sentence, error) {
 	return out, nil
 }
 
-// readWords reads the words for the same thing, by the name of what they mean. A corpus without the file has none.
-func readWords(files fs.FS) (map[string][]string, error) {
-	var w struct {
-		Synonyms map[string][]string `yaml:"synonyms"`
-	}
-	err := readYAML(files, wordsFile, &w)
-	return w.Synonyms, err
+// readSynonyms reads the words for the same thing, by the name of what they mean. A corpus without the file has none.
+func readSynonyms(files fs.FS) (map[string][]string, error) {
+	var words map[string][]string
+	err := readYAML(files, synonymsFile, &words)
+	return words, err
 }
 
 func readYAML(files fs.FS, name string, into any) error {

@@ -77,7 +77,7 @@ type Corpus struct {
 	entries map[string]*Entry
 }
 
-// Read opens a corpus to be read and not matched: topic/name.md entries, words.yaml and unrelated.yaml.
+// Read opens a corpus to be read and not matched: topic/name.md entries, synonyms.yaml and unrelated.yaml.
 func Read(files fs.FS) (*Corpus, error) {
 	prints, err := list(files)
 	if err != nil {
@@ -117,7 +117,7 @@ func Load(files fs.FS) (*Corpus, error) {
 
 // Head describes the corpus as it stands, for a model to be learned from it.
 func (c *Corpus) Head() (Head, error) {
-	words, err := readWords(c.files)
+	words, err := readSynonyms(c.files)
 	if err != nil {
 		return Head{}, err
 	}
