@@ -133,7 +133,7 @@ type Decision struct {
 
 // answerAt is the least trust at which a claim is answered. It was chosen on sentences held out by voice and on sentences that
 // no belief covers; the measuring command shows what others would give.
-const answerAt = 0.68
+const answerAt = 0.70
 
 // Decide gives the verdict on a sentence whose best belief has verdict v. It answers only when it is sure enough of the
 // belief and, where the verdict hangs on it, of the stance.

@@ -98,7 +98,7 @@ code, the job's specification and licensed practice come first.`,
 	flags.StringArrayVar(&a.packDirs, "pack", nil, "lay this `folder` of your own rules and limits over the built-in ones (also HEARSAY_PACKS)")
 	flags.StringVar(&a.color, "color", "auto", "color on a terminal: auto, always or never")
 	root.AddCommand(a.claimCommand(), a.reviewCommand(), a.figureCommand(), a.rulesCommand(), a.sourcesCommand(), a.factsCommand(),
-		a.checklistCommand(), a.orderCommand(), a.serveCommand(), a.bundleCommand(), a.packCommand(), a.doctorCommand(), a.versionCommand(), a.manualCommand())
+		a.checklistCommand(), a.orderCommand(), a.planCommand(), a.serveCommand(), a.bundleCommand(), a.packCommand(), a.doctorCommand(), a.versionCommand(), a.manualCommand())
 	root.AddCommand(a.crewCommand())
 	return root
 }

@@ -146,6 +146,9 @@ func (r *reading) oneOf(i int) (item, int) {
 	if t := text(r.ts, i); t != "a" && t != "an" && t != "one" && t != "another" && t != "the" {
 		return item{}, i
 	}
+	if n := len(r.items); n > 0 && r.items[n-1].kind == aQuantity && len(r.items[n-1].units) > 0 && r.items[n-1].end+1 >= r.ts[i].start && text(r.ts, i) == "a" {
+		return item{}, i // "10 degrees a day"
+	}
 	j := i + 1
 	adjective := false
 	for r.v.whole[text(r.ts, j)] {

@@ -67,8 +67,11 @@ func (s *solver) candidates(q int) []fit {
 			for _, fact := range s.byKind[kind] {
 				if s.said(&fit{q: q, fact: fact}) > pointsWeak {
 					consider(fact, unit)
-					if f, ok := best[fact]; ok && beside && f.unit == unit {
+					if f, ok := best[fact]; ok && f.unit == unit {
 						f.points += pointsGoesOn
+						if !beside {
+							f.points -= 2 * pointsGoesOn
+						}
 						best[fact] = f
 					}
 				}

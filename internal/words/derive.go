@@ -17,6 +17,7 @@ func (s *solver) derive() {
 	s.shares()
 	s.cement()
 	s.onlySlump()
+	s.onlyTest()
 	s.perYard()
 	s.waterContent()
 	s.echoes()
@@ -130,7 +131,11 @@ func round(v float64) float64 { return float64(int(v*100+0.5)) / 100 }
 
 // cement takes "500 of cement and 100 of fly ash" as portland cement beside the others, and cement alone as all there is.
 func (s *solver) cement() {
-	others := s.has("mix.fly_ash") || s.has("mix.slag") || s.has("mix.silica_fume")
+	others := false
+	for _, path := range []string{"mix.fly_ash", "mix.slag", "mix.silica_fume"} {
+		v, ok := s.valueOf(path, "lb/yd3")
+		others = others || ok && v > 0
+	}
 	i, whole := s.stated["mix.cementitious"]
 	switch {
 	case others && whole && !s.has("mix.portland") && !s.inclusive(s.out.Facts[i].Text):
@@ -315,5 +320,17 @@ func (s *solver) onGround() {
 			s.state("member.kind", "slab on ground", s.words(i, i), "", it.start)
 			return
 		}
+	}
+}
+
+// onlyTest takes the only test that is told as the lowest.
+func (s *solver) onlyTest() {
+	i, ok := s.stated["strength.tests"]
+	if !ok || s.has("strength.lowest") {
+		return
+	}
+	if v, ok := s.out.Facts[i].Value.(string); ok {
+		s.out.Facts[i].Value = v
+		s.rename("strength.tests", "strength.lowest")
 	}
 }

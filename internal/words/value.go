@@ -22,6 +22,16 @@ func (s *solver) values() {
 	}
 }
 
+// hasUnit says whether some number is said in one of the units.
+func (s *solver) hasUnit(units map[string]bool) bool {
+	for i := range s.items {
+		if len(s.items[i].units) > 0 && units[s.items[i].units[0]] {
+			return true
+		}
+	}
+	return false
+}
+
 type claim struct {
 	value  string
 	points float64
@@ -29,6 +39,9 @@ type claim struct {
 }
 
 func (s *solver) value(f int) {
+	if s.facts[f].gated && len(s.contextBy[f]) == 0 && !s.hasUnit(s.facts[f].gateUnits) {
+		return // what its phrases need to mean it is nowhere spoken of
+	}
 	best := map[string]claim{}
 	for k := range s.valueBy[f] {
 		m := &s.valueBy[f][k]
@@ -84,7 +97,7 @@ func overlap(a, b *match) bool { return a.start < b.end && b.start < a.end }
 // claimOf says which value a phrase states where it stands: a flag that is denied is turned round, a choice that is denied
 // says nothing.
 func (s *solver) claimOf(f int, m *match) (claim, bool) {
-	if m.unsure || s.ruledOut(f, m) {
+	if m.unsure && s.facts[f].takes != "first" || s.ruledOut(f, m) {
 		return claim{}, false
 	}
 	value := m.use.value

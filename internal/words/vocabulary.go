@@ -109,20 +109,21 @@ type topicYAML struct {
 
 // sayingYAML is how people state one fact.
 type sayingYAML struct {
-	Topic    string                     `yaml:"topic"` // facts of one topic share its phrases
-	Role     string                     `yaml:"role"`
-	Bare     string                     `yaml:"bare"`      // unit of a number said without one
-	BareSaid bool                       `yaml:"bare_said"` // only inside a phrase
-	Alone    float64                    `yaml:"alone"`     // how well its unit alone points to it
-	Units    map[string]float64         `yaml:"units"`     // the same for one unit
-	Plain    []float64                  `yaml:"plain"`     // a bare round number between these is taken for it
-	In       []string                   `yaml:"in"`        // the units it is said in; any of its kind where this is left out
-	Takes    string                     `yaml:"takes"`     // of a range: low, high or middle (the default)
-	Near     []string                   `yaml:"near"`
-	Context  []string                   `yaml:"context"` // what else is spoken of where the fact is
-	Said     []string                   `yaml:"said"`
-	Never    []string                   `yaml:"never"`
-	Is       document.Ordered[[]string] `yaml:"is"` // a value and the phrases that state it
+	Topic        string                     `yaml:"topic"` // facts of one topic share its phrases
+	Role         string                     `yaml:"role"`
+	Bare         string                     `yaml:"bare"`      // unit of a number said without one
+	BareSaid     bool                       `yaml:"bare_said"` // only inside a phrase
+	Alone        float64                    `yaml:"alone"`     // how well its unit alone points to it
+	Units        map[string]float64         `yaml:"units"`     // the same for one unit
+	Plain        []float64                  `yaml:"plain"`     // a bare round number between these is taken for it
+	In           []string                   `yaml:"in"`        // the units it is said in; any of its kind where this is left out
+	Takes        string                     `yaml:"takes"`     // of a range: low, high or middle (the default)
+	Near         []string                   `yaml:"near"`
+	Context      []string                   `yaml:"context"`       // what else is spoken of where the fact is
+	ContextUnits []string                   `yaml:"context_units"` // a number in one of these speaks of it, too
+	Said         []string                   `yaml:"said"`
+	Never        []string                   `yaml:"never"`
+	Is           document.Ordered[[]string] `yaml:"is"` // a value and the phrases that state it
 }
 
 func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {

@@ -38,16 +38,18 @@ type Reader struct {
 // saying is one fact with how people state it.
 type saying struct {
 	*job.Fact
-	kind     quantity.Kind
-	parts    []int // the roles it plays, by their index; the first is what it is where none is said
-	bare     string
-	bareSaid bool
-	alone    float64
-	units    map[string]float64
-	takes    string
-	plain    []float64
-	in       map[string]bool
-	topic    string
+	kind      quantity.Kind
+	parts     []int // the roles it plays, by their index; the first is what it is where none is said
+	bare      string
+	bareSaid  bool
+	gated     bool            // its phrases mean it only where its context is spoken of
+	gateUnits map[string]bool // units of a number that speaks of its context
+	alone     float64
+	units     map[string]float64
+	takes     string
+	plain     []float64
+	in        map[string]bool
+	topic     string
 }
 
 // New makes a reader from the dictionary of facts and the folder that holds words.yaml.
@@ -167,6 +169,7 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 		}
 		s.parts = append(s.parts, k)
 	}
+	s.gated, s.gateUnits = len(e.Context) > 0, set(e.ContextUnits)
 	topic, ok := y.Topics[e.Topic]
 	if e.Topic != "" && !ok {
 		return fmt.Errorf("no topic is called %s", e.Topic)
