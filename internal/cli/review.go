@@ -22,6 +22,7 @@ type reviewOptions struct {
 	lines     bool
 	corrected string
 	say       string
+	picture   string
 }
 
 func (a *app) reviewCommand() *cobra.Command {
@@ -60,6 +61,7 @@ questions are open, 3 the job could not be used.`,
 	c.Flags().BoolVar(&o.working, "working", false, "show how each number was computed, and its sources")
 	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
 	c.Flags().StringVar(&o.say, "say", "", "review the job that this `text` describes")
+	c.Flags().StringVar(&o.picture, "picture", "", "draw what the facts give, as SVG files in this `folder`")
 	c.Flags().StringVar(&o.corrected, "corrected", "", "write the job with the least changes that leave nothing wrong to this `file`")
 	return c
 }
@@ -101,6 +103,11 @@ func (a *app) showJob(book *rulebook.Book, j *job.Job, o reviewOptions) error {
 	a.status = status(result)
 	if o.corrected != "" {
 		if err := a.writeCorrected(book, j, o.corrected); err != nil {
+			return err
+		}
+	}
+	if o.picture != "" {
+		if err := a.drawJob(book, j, o.picture); err != nil {
 			return err
 		}
 	}

@@ -21,6 +21,7 @@ type Calc struct {
 	working  []string
 	assumed  []string
 	cites    []limit.Cite
+	courses  []Course
 	failed   error // the first limit that Of did not find
 }
 

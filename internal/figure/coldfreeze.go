@@ -44,6 +44,7 @@ func lowestSurface(c *Calc) (Value, error) {
 		return Value{}, err
 	}
 	sayCourse(c, h)
+	drawSlab(c, h)
 	return Exact(degreesOut(c, fahrenheit(lowest(h.Hours, h.Top)))), nil
 }
 
@@ -53,11 +54,34 @@ func lowestWithCover(c *Calc) (Value, error) {
 		return Value{}, err
 	}
 	sayCourse(c, h)
+	drawSlab(c, h)
 	low := math.Inf(1)
 	for _, s := range h.Spots() {
 		low = math.Min(low, lowest(h.Hours, s.Celsius))
 	}
 	return Exact(degreesOut(c, fahrenheit(low))), nil
+}
+
+// drawn is how far a course is drawn, h.
+const drawn = 96
+
+// drawSlab draws the temperatures of a slab by the hour.
+func drawSlab(c *Calc, h *heat.History) {
+	if !c.Draws() {
+		return
+	}
+	for _, place := range []struct {
+		name    string
+		celsius []float64
+	}{{"top", h.Top}, {"middle", h.Middle}, {"bottom", h.Bottom}} {
+		var hours, degrees []float64
+		for i, t := range place.celsius {
+			if h.Hours[i] <= drawn {
+				hours, degrees = append(hours, h.Hours[i]), append(degrees, fahrenheit(t))
+			}
+		}
+		c.Draw(place.name, "F", "h", hours, degrees)
+	}
 }
 
 // lowest is the lowest temperature of a record in the first days.

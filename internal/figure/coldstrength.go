@@ -82,7 +82,7 @@ func hoursTo500(c *Calc) (Value, error)      { return timeTo500(c, true) }
 func hoursTo500Plain(c *Calc) (Value, error) { return timeTo500(c, false) }
 
 func timeTo500(c *Calc, accelerated bool) (Value, error) {
-	h, _, err := plannedRun(c)
+	h, j, err := plannedRun(c)
 	if err != nil {
 		return Value{}, err
 	}
@@ -90,6 +90,8 @@ func timeTo500(c *Calc, accelerated bool) (Value, error) {
 	if err != nil {
 		return Value{}, err
 	}
+	j.Gain = g
+	drawStrength(c, j, h)
 	share, err := safeShare(c)
 	if err != nil {
 		return Value{}, err
@@ -106,6 +108,19 @@ func timeTo500(c *Calc, accelerated bool) (Value, error) {
 	v := Between(until(r.Low), until(r.Best), until(r.High))
 	c.Step("by the quickest of the three methods after %s, by the slowest after %s%s", Q(v.Low, "h"), Q(v.High, "h"), orLater(v.High, frozen))
 	return hoursOut(c, v, -1), nil
+}
+
+// drawStrength draws the strength at the coldest place by the hour, as the best of the methods has it.
+func drawStrength(c *Calc, j site, h *heat.History) {
+	if !c.Draws() {
+		return
+	}
+	var hours, psi []float64
+	for hour := 3.0; hour <= drawn; hour += 3 {
+		hours = append(hours, hour)
+		psi = append(psi, j.StrengthAt(h, hour).Best*clamp(c.Num("order.strength"), weakest, strongest))
+	}
+	c.Draw("strength at the coldest place", "psi", "h", hours, psi)
 }
 
 func orLater(hours, frozen float64) string {

@@ -27,6 +27,7 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 		r.Low, r.High = math.Min(r.Low, one.Low), math.Max(r.High, one.High)
 		r.BestLow, r.BestHigh = math.Min(r.BestLow, one.Best), math.Max(r.BestHigh, one.Best)
 		r.Cites, r.Assumed = mergeCites(r.Cites, one.Cites), mergeText(r.Assumed, one.Assumed)
+		r.Courses = spread(r.Courses, one.Courses)
 		if i == 0 {
 			r.Working = slices.Clone(one.Working)
 		}

@@ -116,6 +116,13 @@ func evaporationWorst(c *Calc) (Value, error) {
 		}
 	}
 	c.Step("worst at hour %.3g", worst.hour)
+	if c.Draws() {
+		var hours, rates []float64
+		for _, r := range rows {
+			hours, rates = append(hours, r.hour), append(rates, r.Best)
+		}
+		c.Draw("evaporation", "lb/ft2/h", "h", hours, rates)
+	}
 	c.Assume("the concrete keeps its temperature of %s all the while", Q(concrete, "F"))
 	return worst.Value, nil
 }

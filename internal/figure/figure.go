@@ -67,6 +67,7 @@ type Result struct {
 	Cites             []limit.Cite
 	Missing           []string // facts that would make it known, sorted; empty when it is known or cannot be computed
 	Problem           string   // why it cannot be computed although its needs are known
+	Courses           []Course // of a result that Drawn gives
 }
 
 // Set holds every figure there is.

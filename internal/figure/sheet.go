@@ -21,6 +21,7 @@ type Sheet struct {
 	results map[string]*Result
 	busy    map[string]bool
 	memory  map[string]memory // of slow computations, by all they depend on
+	draws   bool              // courses are wanted
 }
 
 type memory struct {
@@ -170,7 +171,7 @@ func (s *Sheet) once(f *Figure, w *Way, override map[string]any) *Result {
 	if c.failed != nil {
 		err = c.failed
 	}
-	r := &Result{Figure: f, Cites: mergeCites(f.Cites, c.cites), Working: c.working, Assumed: mergeText(c.assumed, nil)}
+	r := &Result{Figure: f, Cites: mergeCites(f.Cites, c.cites), Working: c.working, Assumed: mergeText(c.assumed, nil), Courses: c.courses}
 	switch {
 	case err != nil:
 		r.Problem = err.Error()

@@ -119,15 +119,15 @@ func (s *Server) crewStart(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	seed := uint64(rand.Uint32()) + 1
-	beliefs, err := t.Choose(crew.Choice{Topic: r.PostFormValue("topic"), Rank: crew.Remember(x.Sessions, x.Answers).Rank(), Seed: seed, Most: sessionBeliefs})
+	choice := crew.Choice{Topic: r.PostFormValue("topic"), Rank: crew.Remember(x.Sessions, x.Answers).Rank(), Seed: uint64(rand.Uint32()) + 1, Most: sessionBeliefs}
+	beliefs, err := t.Choose(choice)
 	if errors.Is(err, crew.ErrNothing) {
 		return badRequest("fail.crew")
 	}
 	if err != nil {
 		return err
 	}
-	z, err := t.Quiz(crew.Plan{Beliefs: beliefs, Questions: sessionQuestions, Seed: seed, Asked: func(id string) bool { return asked[id] }})
+	z, err := quizOn(t, choice, asked)
 	if err != nil {
 		return err
 	}
@@ -136,6 +136,21 @@ func (s *Server) crewStart(w http.ResponseWriter, r *http.Request) error {
 	}
 	http.Redirect(w, r, "/crew/"+z.Code, http.StatusSeeOther)
 	return nil
+}
+
+// quizOn makes a quiz of new questions on the beliefs chosen, and on further ones of the topic where those do not give enough.
+func quizOn(t *crew.Trainer, choice crew.Choice, asked map[string]bool) (*crew.Quiz, error) {
+	for {
+		beliefs, err := t.Choose(choice)
+		if err != nil {
+			return nil, err
+		}
+		z, err := t.Quiz(crew.Plan{Beliefs: beliefs, Questions: sessionQuestions, Seed: choice.Seed, Asked: func(id string) bool { return asked[id] }})
+		if !errors.Is(err, crew.ErrAllAsked) || len(beliefs) < choice.Most {
+			return z, err
+		}
+		choice.Most++
+	}
 }
 
 type crewSessionPage struct {

@@ -218,7 +218,7 @@ func TestAccessible(t *testing.T) {
 	job := s.keep(shopFloor)
 	s.post(job+"/keep", "name", "as ordered")
 	b := open(t, s, desktop)
-	for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), "/?said=xylophones", job, job + "/order", job + "/checklist", job + "/corrected", job + "/states?with=1",
+	for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), "/?said=xylophones", job, job + "/order", job + "/pictures", job + "/checklist", job + "/corrected", job + "/states?with=1",
 		"/jobs", "/library", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon",
 		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page"} {
 		b.visit(path)

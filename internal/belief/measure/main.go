@@ -24,7 +24,7 @@
 //	stems, denials, what stands after a but: this package           68.4 %  84.8 %
 //	11,827 sentences                                                70.4 %  86.2 %
 //	the same and the trade's words for the same thing               71.6 %  87.3 %
-//	12,553 sentences                                                72.2 %
+//	12,904 sentences                                                72.4 %  88.1 %
 //	of the weights 20 % kept, 10 %, 5 %: no loss, no loss, 0.6 % lost
 //
 //	stance, given the right belief                                  right
@@ -35,6 +35,10 @@
 //	both, calibrated, where the belief was found                    85.2 %
 //	the same, wrong against right instead of asserting anything     85.2 %
 //	the same and wrong against right in each topic                  85.2 %
+//
+// On the 115 sentences of internal/belief/testdata, which the model never saw: right belief first 99 %, answered 82 %, belief and
+// verdict right where answered 98 %, the opposite said 2 %, silent on what no belief covers 12 of 12. More sentences helped
+// stance most, denials above all; nothing tried on the same sentences helped it by more than two per cent.
 //
 // Word vectors were looked for and left out: no package within reach ships weights under a free licence.
 package main
