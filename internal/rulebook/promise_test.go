@@ -109,7 +109,7 @@ func statuses(t *rapid.T, b *rulebook.Book, j *job.Job) map[string]string {
 
 // TestLearningNeverContradicts: what a job with facts forgotten calls right or wrong, the job with those facts does not
 // contradict. (First promise.) That more facts make an answer open again, since together they leave a figure without a value, is
-// no contradiction; it happens in a few of a thousand random jobs.
+// no contradiction.
 func TestLearningNeverContradicts(t *testing.T) {
 	b := load(t)
 	rapid.Check(t, func(t *rapid.T) {
