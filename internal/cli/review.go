@@ -23,6 +23,7 @@ type reviewOptions struct {
 	corrected string
 	say       string
 	picture   string
+	forecast  string
 }
 
 func (a *app) reviewCommand() *cobra.Command {
@@ -43,6 +44,7 @@ questions are open, 3 the job could not be used.`,
   hearsay review --all --working job.yaml
   hearsay review --units si --json - < job.yaml
   hearsay review --say "Driveway 20x40 at 4 inches, 3000 psi, no air, no curing"
+  hearsay review --forecast forecast.csv job.yaml
   hearsay review --lines jobs.jsonl`,
 		Args: func(c *cobra.Command, args []string) error {
 			if c.Flags().Changed("say") {
@@ -62,6 +64,7 @@ questions are open, 3 the job could not be used.`,
 	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
 	c.Flags().StringVar(&o.say, "say", "", "review the job that this `text` describes")
 	c.Flags().StringVar(&o.picture, "picture", "", "draw what the facts give, as SVG files in this `folder`")
+	c.Flags().StringVar(&o.forecast, "forecast", "", "take the weather from this `file`: a table (CSV) with named columns, or the hourly\nforecast of the National Weather Service (JSON)")
 	c.Flags().StringVar(&o.corrected, "corrected", "", "write the job with the least changes that leave nothing wrong to this `file`")
 	return c
 }
@@ -96,6 +99,11 @@ func (a *app) reviewSaid(o reviewOptions) error {
 
 // showJob judges a job and prints what came out.
 func (a *app) showJob(book *rulebook.Book, j *job.Job, o reviewOptions) error {
+	if o.forecast != "" {
+		if err := a.stateForecast(book.Facts, j, o.forecast); err != nil {
+			return err
+		}
+	}
 	result, err := a.judge(book, j)
 	if err != nil {
 		return err

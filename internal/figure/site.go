@@ -111,7 +111,7 @@ func coldWeather(c *Calc) (heat.Weather, error) {
 
 // forecast turns the rows of an hourly forecast, in the units of its columns, into weather.
 func forecast(rows []map[string]float64) (heat.Weather, error) {
-	w := heat.Weather{Given: heat.HasHumidity | heat.HasWind | heat.HasCloud | heat.HasRain}
+	w := heat.Weather{Given: heat.HasHumidity | heat.HasWind | heat.HasCloud | heat.HasSolar | heat.HasRain}
 	for i, row := range rows {
 		air, ok := row["air"]
 		if !ok {
@@ -134,6 +134,7 @@ func forecast(rows []map[string]float64) (heat.Weather, error) {
 		}
 		read("wind", heat.HasWind, &h.Wind, metersPerSecond)
 		read("cloud", heat.HasCloud, &h.Cloud, 0.01)
+		read("solar", heat.HasSolar, &h.Solar, 1)
 		read("rain", heat.HasRain, &h.Rain, 25.4)
 		w.Hours = append(w.Hours, h)
 	}

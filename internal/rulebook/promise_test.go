@@ -2,6 +2,7 @@ package rulebook_test
 
 import (
 	"context"
+	"flag"
 	"fmt"
 	"maps"
 	"math/rand/v2"
@@ -112,6 +113,10 @@ func statuses(t *rapid.T, b *rulebook.Book, j *job.Job) map[string]string {
 // no contradiction.
 func TestLearningNeverContradicts(t *testing.T) {
 	b := load(t)
+	// A fixed sample, so that a run says the same twice; HEARSAY_THOROUGH=1 draws anew each time.
+	if os.Getenv("HEARSAY_THOROUGH") == "" {
+		require.NoError(t, flag.Set("rapid.seed", "1"))
+	}
 	rapid.Check(t, func(t *rapid.T) {
 		full := randomJob(t, b)
 		less := without(t, b.Facts, full)
