@@ -18,8 +18,10 @@ import (
 
 	"hearsay/corpus"
 	"hearsay/internal/belief"
+	"hearsay/internal/reckon"
 	"hearsay/internal/store"
 	"hearsay/internal/web"
+	"hearsay/rules"
 )
 
 // mostMemory is what the collector of garbage keeps the server below, as far as it can, beside the program's own text.
@@ -130,8 +132,12 @@ func (a *app) handler(o serveOptions, kept *store.Store, token string) (http.Han
 	if err != nil {
 		return nil, err
 	}
+	reckoner, err := reckon.New(rules.Files, corpus.Files)
+	if err != nil {
+		return nil, err
+	}
 	go book.Warm(context.Background()) // an error shows at the first judgement too
-	server, err := web.New(web.Config{Words: reader, Book: book, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
+	server, err := web.New(web.Config{Words: reader, Book: book, Reckon: reckoner, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
 		Log: slog.New(slog.NewTextHandler(a.err, nil))})
 	if err != nil {
 		return nil, err

@@ -61,7 +61,8 @@ func newSum(r *figure.Result, system quantity.System) Sum {
 	return s
 }
 
-func (s Sum) line(system quantity.System) string {
+// Line prints a computed figure with its range.
+func (s Sum) Line(system quantity.System) string {
 	print := func(v float64) string { return quantity.Quantity{Value: v, Unit: s.Unit}.Print(system) }
 	if s.Value != nil && s.Low == s.High {
 		return s.Title + ": " + print(*s.Value)
@@ -73,10 +74,10 @@ func (s Sum) line(system quantity.System) string {
 func (r *Reckoned) Text(w Writer, look Look) {
 	fmt.Fprintf(w, "%s\n", look.paint(bold, "What the numbers in it come to"))
 	for _, c := range r.Claimed {
-		fmt.Fprintf(w, "  - %s\n", look.wrap(4, "“"+c.Said+"” "+howFar(c.Off)+": "+c.Sum.line(r.system)))
+		fmt.Fprintf(w, "  - %s\n", look.wrap(4, "“"+c.Said+"” "+HowFar(c.Off)+": "+c.Sum.Line(r.system)))
 	}
 	for _, f := range r.Figures {
-		fmt.Fprintf(w, "  - %s\n", look.wrap(4, f.line(r.system)))
+		fmt.Fprintf(w, "  - %s\n", look.wrap(4, f.Line(r.system)))
 		for _, step := range f.Working {
 			fmt.Fprintf(w, "      = %s\n", look.wrap(8, step))
 		}
@@ -87,7 +88,8 @@ func (r *Reckoned) Text(w Writer, look Look) {
 	fmt.Fprintln(w)
 }
 
-func howFar(off float64) string {
+// HowFar says how a claimed number stands to what is computed.
+func HowFar(off float64) string {
 	switch {
 	case off > 1:
 		return fmt.Sprintf("is too much, by a factor of %.1f", off)

@@ -2,8 +2,6 @@ package web
 
 import (
 	"net/http"
-
-	"hearsay/internal/report"
 )
 
 func (s *Server) apiClaim(w http.ResponseWriter, r *http.Request) error {
@@ -23,7 +21,11 @@ func (s *Server) apiClaim(w http.ResponseWriter, r *http.Request) error {
 	if a == nil {
 		return badRequest("fail.noclaim")
 	}
-	return writeJSON(w, http.StatusOK, report.NewClaim(*a, s.Book.Limits, system(r)))
+	out, err := s.claimed(a, system(r))
+	if err != nil {
+		return err
+	}
+	return writeJSON(w, http.StatusOK, out)
 }
 
 func (s *Server) apiBeliefs(w http.ResponseWriter, r *http.Request) error {

@@ -15,11 +15,22 @@ import (
 type claim struct {
 	report.Claim
 	Line    string // the verdict in one line
+	Sums    []sum  // what the numbers in it come to
 	Entry   *beliefShown
 	Meant   []link // beliefs that may be meant, where it is not sure
 	AsJob   *asJob // what the same words say of a job, where they may be one
 	Said    string
 	Compact bool // beside a job: the verdict and the fact alone
+}
+
+// sum is a figure that the numbers of a claim come to.
+type sum struct {
+	Said    string // the number that was claimed for it; "" where none was
+	HowFar  string
+	Line    string
+	Figure  string
+	Working []string
+	Assumed []string
 }
 
 // asJob is what a claim would be, taken as a job.
@@ -56,13 +67,40 @@ func (s *Server) take(u *understood, a *belief.Answer) int {
 	return takenAsClaim
 }
 
-// hearClaim answers words as a claim; nil where there is nothing to answer them from.
+// hearClaim answers words as a claim; nil where nothing was said.
 func (s *Server) hearClaim(said string) (*belief.Answer, error) {
-	if s.Corpus == nil || strings.TrimSpace(said) == "" {
+	if strings.TrimSpace(said) == "" {
 		return nil, nil
 	}
 	a, err := s.Corpus.Answer(said)
 	return &a, err
+}
+
+// claimed gives the answer to a claim as the commands give it, with what the numbers in it come to.
+func (s *Server) claimed(a *belief.Answer, system quantity.System) (report.Claim, error) {
+	out := report.NewClaim(*a, s.Book.Limits, system)
+	if !a.Answered {
+		return out, nil
+	}
+	sums, err := s.Reckon.Of(a.Said, a.Entry, time.Now())
+	out.Reckoned = report.NewReckoned(sums, system)
+	return out, err
+}
+
+func (c *claim) reckon(system quantity.System) {
+	if c.Reckoned == nil {
+		return
+	}
+	held := map[string]bool{}
+	for _, x := range c.Reckoned.Claimed {
+		held[x.Sum.Name] = true
+		c.Sums = append(c.Sums, sum{x.Said, report.HowFar(x.Off), x.Sum.Line(system), x.Sum.Name, x.Sum.Working, append(x.Sum.Assumed, x.Given...)})
+	}
+	for _, f := range c.Reckoned.Figures {
+		if !held[f.Name] {
+			c.Sums = append(c.Sums, sum{Line: f.Line(system), Figure: f.Name, Working: f.Working, Assumed: f.Assumed})
+		}
+	}
 }
 
 // answerClaim puts the answer to a claim on the page, and beside it what the words say of a job where they may be one.
@@ -72,7 +110,9 @@ func (s *Server) answerClaim(r *http.Request, p *deskPage) error {
 		return err
 	}
 	t := s.texts(r)
-	p.Claim = s.shownClaim(t, a, system(r))
+	if p.Claim, err = s.shownClaim(t, a, system(r)); err != nil {
+		return err
+	}
 	u := s.understand(store.Content{Said: p.Said, SaidAt: time.Now()})
 	if s.take(u, a) == takenAsClaim {
 		return nil
@@ -95,13 +135,20 @@ func (s *Server) claimBeside(r *http.Request, p *deskPage, u *understood) error 
 	if err != nil || a == nil || !a.Answered {
 		return err
 	}
-	p.Claim = s.shownClaim(s.texts(r), a, system(r))
+	if p.Claim, err = s.shownClaim(s.texts(r), a, system(r)); err != nil {
+		return err
+	}
 	p.Claim.Compact = true
 	return nil
 }
 
-func (s *Server) shownClaim(t texts, a *belief.Answer, system quantity.System) *claim {
-	c := &claim{Claim: report.NewClaim(*a, s.Book.Limits, system), Said: a.Said}
+func (s *Server) shownClaim(t texts, a *belief.Answer, system quantity.System) (*claim, error) {
+	full, err := s.claimed(a, system)
+	if err != nil {
+		return nil, err
+	}
+	c := &claim{Claim: full, Said: a.Said}
+	c.reckon(system)
 	switch {
 	case a.Answered:
 		c.Line = t.say("claim."+string(a.Verdict), "on", report.Plain(a.Entry.DependsOn, system))
@@ -114,7 +161,7 @@ func (s *Server) shownClaim(t texts, a *belief.Answer, system quantity.System) *
 			c.Meant = append(c.Meant, link{"/beliefs/" + n.Belief, firstUpper(n.Saying), n.Belief})
 		}
 	}
-	return c
+	return c, nil
 }
 
 func firstUpper(text string) string {

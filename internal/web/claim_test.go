@@ -41,13 +41,22 @@ func TestAClaimIsAnswered(t *testing.T) {
 	assert.Empty(t, list, "a claim is not kept")
 }
 
+func TestANumberInAClaimIsHeldAgainstWhatIsComputed(t *testing.T) {
+	page := newSite(t).get("/?said=" + url.QueryEscape("a gallon costs you 1000 psi")).text
+	has(t, page, "What the numbers in it come to")
+	has(t, page, "“1000 psi” is too much")
+	has(t, page, `href="/figures/strength_lost"`)
+}
+
 func TestWhatIsNotKnownIsSaid(t *testing.T) {
 	s := newSite(t)
 	page := s.get("/?said=" + url.QueryEscape("the moon is made of green cheese")).text
 	lacks(t, page, "Say it to the customer")
-	far := s.shownClaim(s.looks["en"].texts, &belief.Answer{Far: true}, quantity.US)
+	far, err := s.shownClaim(s.looks["en"].texts, &belief.Answer{Far: true}, quantity.US)
+	require.NoError(t, err)
 	assert.Equal(t, "I don't know that one.", far.Line)
-	unsure := s.shownClaim(s.looks["en"].texts, &belief.Answer{Near: []belief.Near{{Belief: "cure/let-it-dry", Saying: "it must dry"}}}, quantity.US)
+	unsure, err := s.shownClaim(s.looks["en"].texts, &belief.Answer{Near: []belief.Near{{Belief: "cure/let-it-dry", Saying: "it must dry"}}}, quantity.US)
+	require.NoError(t, err)
 	assert.Equal(t, "I am not sure what is meant.", unsure.Line)
 	assert.Equal(t, []link{{"/beliefs/cure/let-it-dry", "It must dry", "cure/let-it-dry"}}, unsure.Meant)
 }

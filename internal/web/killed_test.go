@@ -41,7 +41,11 @@ func serveUntilKilled(path, address string) {
 		if err != nil {
 			return err
 		}
-		s, err := New(Config{Book: book, Corpus: beliefs, Words: reader, Store: kept})
+		reckoner, err := theReckoner()
+		if err != nil {
+			return err
+		}
+		s, err := New(Config{Reckon: reckoner, Book: book, Corpus: beliefs, Words: reader, Store: kept})
 		if err != nil {
 			return err
 		}

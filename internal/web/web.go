@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"hearsay/internal/belief"
+	"hearsay/internal/reckon"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
 	"hearsay/internal/words"
@@ -19,6 +20,7 @@ type Config struct {
 	Store  *store.Store
 	Words  *words.Reader
 	Corpus *belief.Corpus
+	Reckon *reckon.Reckoner
 	// Token is what everybody must know to use the page; "" asks for none, which is for loopback alone.
 	Token string
 	// Public is the address people use ("https://desk.example"), where it is not the one listened on.

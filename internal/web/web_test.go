@@ -17,6 +17,7 @@ import (
 
 	"hearsay/corpus"
 	"hearsay/internal/belief"
+	"hearsay/internal/reckon"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
 	"hearsay/internal/words"
@@ -26,6 +27,8 @@ import (
 var theBook = sync.OnceValues(func() (*rulebook.Book, error) { return rulebook.Load(rules.Files) })
 
 var theCorpus = sync.OnceValues(func() (*belief.Corpus, error) { return belief.Load(corpus.Files) })
+
+var theReckoner = sync.OnceValues(func() (*reckon.Reckoner, error) { return reckon.New(rules.Files, corpus.Files) })
 
 // site is a server that runs for one test.
 type site struct {
@@ -46,7 +49,9 @@ func newSite(t testing.TB, with ...func(*Config)) *site {
 	require.NoError(t, err)
 	reader, err := words.New(book.Facts, corpus.Files)
 	require.NoError(t, err)
-	c := Config{Book: book, Words: reader, Corpus: beliefs, Store: kept, Log: slog.New(slog.NewTextHandler(t.Output(), nil))}
+	reckoner, err := theReckoner()
+	require.NoError(t, err)
+	c := Config{Book: book, Reckon: reckoner, Words: reader, Corpus: beliefs, Store: kept, Log: slog.New(slog.NewTextHandler(t.Output(), nil))}
 	for _, change := range with {
 		change(&c)
 	}
