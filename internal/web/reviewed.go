@@ -53,9 +53,11 @@ type finding struct {
 
 // number is one number of a finding, printed.
 type number struct {
-	Name, Yours, Right, Range string
-	Figure                    string
-	Working, Assumed          []string
+	Name                   string
+	Yours, Right           string // "" where it is not known
+	YoursRange, RightRange string
+	Figure                 string
+	Working, Assumed       []string
 }
 
 // question is a fact to ask for, with where to answer.
@@ -204,8 +206,19 @@ func shownNumber(n report.Number, system quantity.System) number {
 		return quantity.Quantity{Value: *v, Unit: n.Unit}.Print(system)
 	}
 	out := number{Name: n.Name, Yours: print(n.Yours), Right: print(n.Right), Figure: n.Figure, Working: n.Working, Assumed: n.Assumed}
-	if n.Low != nil && n.High != nil {
-		out.Range = print(n.Low) + " – " + print(n.High)
+	if n.Low == nil || n.High == nil {
+		return out
+	}
+	// The range is that of the right number, or of yours where there is no right one; a bounded number is its range.
+	between := print(n.Low) + " – " + print(n.High)
+	side, beside := &out.Right, &out.RightRange
+	if n.Right == nil && n.Yours != nil {
+		side, beside = &out.Yours, &out.YoursRange
+	}
+	if n.Bounded || *side == "" {
+		*side = between
+	} else {
+		*beside = "(" + between + ")"
 	}
 	return out
 }

@@ -147,11 +147,13 @@ func (s *Server) jobCorrected(w http.ResponseWriter, r *http.Request) error {
 
 type checklistPage struct {
 	frame
-	Paper printed
-	List  *report.Checklist
-	Marks map[string]store.Mark
-	Done  int
-	All   int
+	Paper   printed
+	List    *report.Checklist
+	Wrong   []report.Item
+	Unknown []report.Item
+	Marks   map[string]store.Mark
+	Done    int
+	All     int
 }
 
 // jobChecklist is the pre-pour checklist with what was ticked and read.
@@ -163,6 +165,13 @@ func (s *Server) jobChecklist(w http.ResponseWriter, r *http.Request) error {
 	p := &checklistPage{frame: s.jobFrame(s.texts(r), j, "checklist"), Paper: s.onPaper(u, review), List: report.NewChecklist(review)}
 	if p.Marks, err = s.Store.Marks(r.Context(), j.ID); err != nil {
 		return err
+	}
+	for _, item := range p.List.Open {
+		if item.State == rulebook.Wrong {
+			p.Wrong = append(p.Wrong, item)
+		} else {
+			p.Unknown = append(p.Unknown, item)
+		}
 	}
 	for _, stage := range p.List.Stages {
 		for _, item := range stage.Items {
