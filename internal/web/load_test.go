@@ -99,6 +99,60 @@ func TestLoad(t *testing.T) {
 	assert.Less(t, at(.99), 100*time.Millisecond)
 }
 
+// TestFirstByte measures how long the pages of a warm server take to begin, with LOAD set.
+func TestFirstByte(t *testing.T) {
+	if os.Getenv("LOAD") == "" {
+		t.Skip("LOAD is not set")
+	}
+	s := newSite(t)
+	require.NoError(t, s.Book.Warm(t.Context()))
+	job := s.post("/", "said", "driveway 20 by 40, 4 inches, 3000 psi, nine yards, slump 6, he wants to add 14 gallons, no curing").Header.Get("Location")
+	for _, path := range []string{"/", "/?said=the+extra+water+evaporates", job, job + "/checklist", "/library"} {
+		var times []time.Duration
+		for range 100 {
+			began := time.Now()
+			answer, err := s.client.Get(s.address + path)
+			require.NoError(t, err)
+			times = append(times, time.Since(began)) // the headers are here, and the first bytes with them
+			_, err = io.Copy(io.Discard, answer.Body)
+			require.NoError(t, err)
+			answer.Body.Close()
+		}
+		slices.Sort(times)
+		t.Logf("%-36s first byte: half within %v, 99 %% within %v", path, times[50].Round(100*time.Microsecond), times[98].Round(100*time.Microsecond))
+		assert.Less(t, times[98], 30*time.Millisecond, path)
+	}
+}
+
+// TestRedraw measures in the browser how long a keystroke takes to be seen in the review, with LOAD set.
+func TestRedraw(t *testing.T) {
+	if os.Getenv("LOAD") == "" {
+		t.Skip("LOAD is not set")
+	}
+	s := newSite(t)
+	require.NoError(t, s.Book.Warm(t.Context()))
+	b := open(t, s, desktop)
+	b.visit("/")
+	b.say("driveway 20 by 40, 4 inches, 3000 psi, nine yards, slump 6, no curing, he wants to add 10 gallons")
+	b.says("water added at the site 10 gal")
+	b.until(`document.querySelector('[name=saw]').value === document.querySelector('[name=saw]').getAttribute('value')`)
+	times := script[[]float64](b, `(async () => {
+		const box = document.getElementById("said"), times = [];
+		for (let gallons = 11; gallons < 41; gallons++) {
+			const began = performance.now();
+			box.value = box.value.replace(/add .*/, "add " + gallons + " gallons");
+			box.dispatchEvent(new Event("input", { bubbles: true }));
+			while (!document.getElementById("chip-water-added")?.innerText.includes(gallons + " gal")) await new Promise(requestAnimationFrame);
+			times.push(performance.now() - began);
+			await new Promise((done) => setTimeout(done, 150));
+		}
+		return times;
+	})()`)
+	slices.Sort(times)
+	t.Logf("from a keystroke to the review redrawn: half within %.0f ms, nine of ten within %.0f ms, all within %.0f ms", times[len(times)/2], times[len(times)*9/10], times[len(times)-1])
+	assert.Less(t, times[len(times)*9/10], 100.0)
+}
+
 // TestSizes holds the pages to what a phone on a site can load.
 func TestSizes(t *testing.T) {
 	s := newSite(t)

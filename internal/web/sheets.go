@@ -18,7 +18,7 @@ type printed struct {
 	Date     time.Time
 	Stated   []chip
 	Assumed  []string
-	Sources  []report.Source
+	Sources  []string // the works, each once
 	Cautions []string
 }
 
@@ -47,8 +47,8 @@ func (s *Server) onPaper(u *understood, r *report.Review) printed {
 		}
 		if f.Status == rulebook.Wrong {
 			for _, source := range f.Sources {
-				if once(source.Line()) {
-					out.Sources = append(out.Sources, source)
+				if once(source.Title) {
+					out.Sources = append(out.Sources, source.Title)
 				}
 			}
 		}
