@@ -19,7 +19,9 @@ const (
 
 // mistake is an answer that was not taken, to be shown where it was given.
 type mistake struct {
-	Fact, Value, Unit, Why string
+	Fact, Value, Unit string
+	Why               string // "" where key says it
+	key               string // of the text that says why, with the fact as its name
 }
 
 // change applies what a form of the job's page asks for. It gives the answer that could not be taken, if there was one,
@@ -33,8 +35,9 @@ func (s *Server) change(c *store.Content, form url.Values, now time.Time) (*mist
 	if form.Has("title") {
 		c.Title = cut(strings.TrimSpace(form.Get("title")), mostTitle)
 	}
-	if path := form.Get("drop"); path != "" {
+	if path := form.Get("drop"); path != "" { // its form has the field to correct it too
 		drop(c, path)
+		return nil, nil
 	}
 	if path := form.Get("restore"); path != "" {
 		c.Dropped = without(c.Dropped, path)
@@ -86,22 +89,36 @@ func drop(c *store.Content, path string) {
 
 // set states a fact anew, unless the value cannot be used or contradicts the rest.
 func (s *Server) set(c *store.Content, path, value, unit string) (*mistake, error) {
-	f, ok := s.Book.Facts.Fact(path)
+	f, ok := s.fact(path)
 	if !ok || f.Kind == job.KindSize {
-		return nil, notFound("fact", path)
+		return &mistake{Fact: path, Value: value, Unit: unit, key: "fail.unknown.fact"}, nil
 	}
+	path = f.Path
 	if strings.TrimSpace(value) == "" {
-		return &mistake{path, value, unit, ""}, nil
+		return &mistake{Fact: path, Value: value, Unit: unit, key: "field.empty"}, nil
 	}
 	next := *c
 	state(&next, path, written(f, value, unit))
 	for _, r := range s.understand(next).Refused {
 		if r.Fact == path {
-			return &mistake{path, value, unit, r.Why}, nil
+			return &mistake{Fact: path, Value: value, Unit: unit, Why: r.Why}, nil
 		}
 	}
 	*c = next
 	return nil, nil
+}
+
+// fact finds a fact by its path or by its name.
+func (s *Server) fact(name string) (*job.Fact, bool) {
+	if f, ok := s.Book.Facts.Fact(strings.TrimSpace(name)); ok {
+		return f, true
+	}
+	for _, f := range s.Book.Facts.Facts() {
+		if strings.EqualFold(f.Name, strings.TrimSpace(name)) {
+			return f, true
+		}
+	}
+	return nil, false
 }
 
 // state puts a fact first among what was answered, so that what contradicts it is refused and not it.

@@ -19,12 +19,9 @@ type deskPage struct {
 	Saw     string // tells which words the box was filled with
 	Clash   *clash
 	Recent  []jobLine
-	Facts   []factOption
+	Facts   []string // names of facts that can be stated without being asked for
 	Mistake *mistake
 }
-
-// factOption is a fact that can be stated without being asked for.
-type factOption struct{ Path, Name string }
 
 // home shows the box, and the answer to a claim in the address (/?said=…).
 func (s *Server) home(w http.ResponseWriter, r *http.Request) error {

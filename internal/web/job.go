@@ -30,7 +30,7 @@ type clash struct{ Theirs string }
 func (s *Server) showJob(w http.ResponseWriter, r *http.Request, status int, j *store.Job, wrongAnswer *mistake) error {
 	t := s.texts(r)
 	if wrongAnswer != nil && wrongAnswer.Why == "" {
-		wrongAnswer.Why = t.say("field.empty")
+		wrongAnswer.Why = t.say(wrongAnswer.key, "name", wrongAnswer.Fact)
 	}
 	u := s.understand(j.Content)
 	review, err := s.review(r.Context(), u, system(r))
@@ -38,7 +38,7 @@ func (s *Server) showJob(w http.ResponseWriter, r *http.Request, status int, j *
 		return err
 	}
 	p := &deskPage{frame: s.jobFrame(t, j, "job"), Action: "/jobs/" + j.ID, Said: j.Said, Saw: mark(j.Said), Mistake: wrongAnswer,
-		Review: s.shownReview(t, u, review, "/jobs/"+j.ID, wrongAnswer), Facts: s.factOptions(u.Job)}
+		Review: s.shownReview(t, u, review, "/jobs/"+j.ID, wrongAnswer), Facts: s.factNames(u.Job)}
 	p.Wide = true
 	if wrongAnswer != nil {
 		p.Review.correct(wrongAnswer)
@@ -69,12 +69,12 @@ func jobTitle(t texts, title, said string) string {
 	return cut(words, 57) + "…"
 }
 
-// factOptions lists the facts that the job does not state yet.
-func (s *Server) factOptions(j *job.Job) []factOption {
-	var list []factOption
+// factNames lists the facts that the job does not state yet.
+func (s *Server) factNames(j *job.Job) []string {
+	var list []string
 	for _, f := range s.Book.Facts.Facts() {
 		if _, ok := j.Find(f.Path); !ok && f.Kind != job.KindSize && f.Kind != job.KindSeries {
-			list = append(list, factOption{f.Path, f.Name})
+			list = append(list, f.Name)
 		}
 	}
 	return list
@@ -153,7 +153,7 @@ func (s *Server) showClash(w http.ResponseWriter, r *http.Request, j *store.Job,
 		return err
 	}
 	p := &deskPage{frame: s.jobFrame(t, j, "job"), Action: "/jobs/" + j.ID, Said: mine, Saw: mark(theirs), Clash: &clash{theirs},
-		Review: s.shownReview(t, u, review, "/jobs/"+j.ID, nil), Facts: s.factOptions(u.Job)}
+		Review: s.shownReview(t, u, review, "/jobs/"+j.ID, nil), Facts: s.factNames(u.Job)}
 	p.Wide = true
 	return s.show(w, r, http.StatusConflict, "desk", p)
 }

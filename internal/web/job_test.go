@@ -52,7 +52,11 @@ func TestAnAnswerThatCannotBeUsedIsSaidWhereItWasGiven(t *testing.T) {
 		has(t, answer.text, `aria-invalid="true"`)
 	}
 	has(t, s.get(job).text, "<span>ordered slump</span> <b>4 in</b>", "nothing was changed")
-	assert.Equal(t, http.StatusNotFound, s.post(job, "set", "order.slmp", "value", "4 in").StatusCode)
+	unknown := s.post(job, "set", "order.slmp", "value", "4 in")
+	assert.Equal(t, http.StatusUnprocessableEntity, unknown.StatusCode)
+	has(t, unknown.text, "No fact is called “order.slmp”")
+	require.Equal(t, http.StatusSeeOther, s.post(job, "set", " Ordered Slump ", "value", "5 in").StatusCode)
+	has(t, s.get(job).text, "<span>ordered slump</span> <b>5 in</b>", "a fact can be given by its name")
 }
 
 func TestAnAnswerThatContradictsTheRestIsRefused(t *testing.T) {

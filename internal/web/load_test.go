@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"net/http"
 	"os"
+	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -161,7 +162,16 @@ func TestSizes(t *testing.T) {
 	for _, a := range s.assets {
 		own += len(a.body)
 	}
-	for _, path := range []string{"/", job, job + "/order", job + "/checklist", "/library", "/library?kind=limit", "/library?kind=fact"} {
+	paths := []string{"/", job, job + "/order", job + "/checklist", "/library", "/library?kind=limit", "/library?kind=fact"}
+	demos, err := filepath.Glob("../../testdata/jobs/*.yaml")
+	require.NoError(t, err)
+	for _, demo := range demos {
+		text, err := os.ReadFile(demo)
+		require.NoError(t, err)
+		kept := s.keep(string(text))
+		paths = append(paths, kept, kept+"/order", kept+"/checklist")
+	}
+	for _, path := range paths {
 		page := len(s.get(path).text) + own
 		t.Logf("%-24s %3d KB with style and script", path, page/1000)
 		assert.Less(t, page, 150_000, path)

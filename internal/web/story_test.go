@@ -34,7 +34,7 @@ func TestDispatcher(t *testing.T) {
 	job := b.address()
 
 	b.press("Add something else")
-	b.run(chromedp.SetValue(chromedp.CSS("#add-fact"), "order.ratio_limit"), chromedp.SendKeys(chromedp.CSS("#add-value"), "0.50"+kb.Enter))
+	b.run(chromedp.SetValue(chromedp.CSS("#add-fact"), "largest w/cm the order allows"), chromedp.SendKeys(chromedp.CSS("#add-value"), "0.50"+kb.Enter))
 	b.says("largest w/cm the order allows 0.5")
 	for _, fact := range [][2]string{{"load.volume", "9 yd3"}, {"mix.cementitious", "5.5 bags/yd3"}, {"mix.water", "255 lb/yd3"}} {
 		b.run(chromedp.SetValue(chromedp.CSS("#add-fact"), fact[0]), chromedp.SetValue(chromedp.CSS("#add-value"), fact[1]))

@@ -17,7 +17,7 @@ var (
 	usedInTemplates = regexp.MustCompile(`\b(t|count) "([a-z.]+)"`)
 	familyUsed      = regexp.MustCompile(`t \(print "([a-z.]+\.)" `)
 	familyInCode    = regexp.MustCompile(`say\("([a-z.]+\.)"\+`)
-	usedInCode      = regexp.MustCompile(`(?:\.(say|count)\(|badRequest\(|problem\{http\.\w+, )"([a-z.]+)"`)
+	usedInCode      = regexp.MustCompile(`(?:\.(say|count)\(|badRequest\(|key: |problem\{http\.\w+, )"([a-z.]+)"`)
 	unknownOfKind   = regexp.MustCompile(`notFound\("([a-z]+)"`)
 	placeholder     = regexp.MustCompile(`\{\w+\}`)
 )

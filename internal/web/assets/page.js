@@ -45,6 +45,10 @@
       const answer = await fetch(address, options);
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
       if (!page.querySelector("main")) throw new Error(answer.statusText);
+      if (!answer.ok && answer.status !== 422 && answer.status !== 409) { // the page it was sent from stays
+        trouble(page.querySelector("main p:not([hidden])")?.textContent);
+        return done();
+      }
       if (answer.ok) history.replaceState(null, "", answer.url.replace(/#.*/, ""));
       const chip = answer.ok && button && form.closest("details.chip");
       if (answer.ok && button && form.hasAttribute("data-reset")) form.reset();
@@ -52,8 +56,20 @@
       put(page, button && form.dataset.then);
       document.getElementById("offline")?.setAttribute("hidden", "");
     } catch {
-      document.getElementById("offline")?.removeAttribute("hidden");
+      trouble();
     }
+    done();
+  }
+
+  // trouble says what went wrong without taking the page away.
+  function trouble(text) {
+    const place = document.getElementById("offline");
+    if (!place) return;
+    place.textContent = text || place.dataset.text;
+    place.hidden = false;
+  }
+
+  function done() {
     sending = false;
     while (waiting.length && !sending) { const next = waiting.shift(); if (next[0].isConnected) send(...next); }
   }
