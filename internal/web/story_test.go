@@ -155,6 +155,20 @@ func TestKeyboard(t *testing.T) {
 	b.until("document.activeElement.closest('#question')") // the next question can be answered at once
 }
 
+// TestARedrawLeavesOtherFieldsAlone types into a field while the answer to another is under way.
+func TestARedrawLeavesOtherFieldsAlone(t *testing.T) {
+	s := newSite(t)
+	b := open(t, s, desktop)
+	b.visit(s.keep(shopFloor))
+	b.press("Add something else")
+	b.run(chromedp.SendKeys(chromedp.CSS("#add-value"), "4 in"), chromedp.SendKeys(chromedp.CSS("#title"), "Shop"))
+	b.say("adding 3 gallons")
+	b.until(`document.querySelector('[name=saw]').value === ` + quote(mark("adding 3 gallons")))
+	assert.Equal(t, "4 in", script[string](b, "document.getElementById('add-value').value"))
+	assert.Equal(t, "ShopShop floor", script[string](b, "document.getElementById('title').value"))
+	assert.True(t, script[bool](b, "document.getElementById('add').open"), "what was opened stays open")
+}
+
 // TestTheFirstTabLeadsPastTheHead is what somebody with a screen reader does first on every page.
 func TestTheFirstTabLeadsPastTheHead(t *testing.T) {
 	b := open(t, newSite(t), desktop)

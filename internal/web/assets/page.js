@@ -116,6 +116,7 @@
   }
 
   function attributes(old, fresh) {
+    const changed = old.defaultValue !== fresh.defaultValue; // by the server; what somebody typed meanwhile stays
     for (const { name, value } of [...fresh.attributes]) {
       if (old.getAttribute(name) !== value && !(old.nodeName === "DETAILS" && name === "open")) old.setAttribute(name, value);
     }
@@ -123,8 +124,7 @@
       if (!fresh.hasAttribute(name) && !(old.nodeName === "DETAILS" && name === "open")) old.removeAttribute(name);
     }
     if (old === document.activeElement || old.form && typing(old.form)) return; // somebody is typing there
-    if (old.nodeName === "INPUT" && old.type !== "hidden" && old.value !== fresh.value) old.value = fresh.value;
-    if (old.nodeName === "TEXTAREA" && old.value !== fresh.value) old.value = fresh.value;
+    if (changed && (old.nodeName === "INPUT" && old.type !== "hidden" || old.nodeName === "TEXTAREA")) old.value = fresh.value;
     if (old.nodeName === "SELECT") queueMicrotask(() => { if (old.querySelector("option[selected]")) old.value = old.querySelector("option[selected]").value; });
   }
 })();
