@@ -10,6 +10,7 @@ import (
 	"os"
 	"os/signal"
 	"runtime/debug"
+	"strconv"
 	"strings"
 	"syscall"
 	"time"
@@ -168,6 +169,19 @@ func (o serveOptions) token(at net.Addr) (token string, made bool, err error) {
 	return token, false, nil
 }
 
+// named is an address as others type it: where all addresses are listened on, the name of this machine.
+func named(at net.Addr) string {
+	tcp, ok := at.(*net.TCPAddr)
+	if !ok || !tcp.IP.IsUnspecified() {
+		return at.String()
+	}
+	name, err := os.Hostname()
+	if err != nil {
+		return at.String()
+	}
+	return net.JoinHostPort(name, strconv.Itoa(tcp.Port))
+}
+
 func loopback(at net.Addr) bool {
 	tcp, ok := at.(*net.TCPAddr)
 	return ok && tcp.IP.IsLoopback()
@@ -191,7 +205,7 @@ func (a *app) announce(o serveOptions, at net.Addr, token string, made bool) {
 	if o.cert != "" {
 		scheme = "https"
 	}
-	address := scheme + "://" + at.String() + "/"
+	address := scheme + "://" + named(at) + "/"
 	if o.public != "" {
 		address = strings.TrimSuffix(o.public, "/") + "/"
 	}
