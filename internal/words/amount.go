@@ -280,6 +280,9 @@ func (r *reading) label(i, j int) bool {
 // labelList goes on with a list of labels: the "two" of "trucks one and two".
 func (r *reading) labelList(i, j int) bool {
 	prev := text(r.ts, i-1)
+	if prev == "of" && i >= 3 && r.v.labels[text(r.ts, i-3)] && j == i+1 && r.ts[i-2].digits {
+		return true // "load 4 of 7"
+	}
 	if prev != "and" && prev != "," && prev != "or" || i < 3 || j != i+1 || !r.v.labels[text(r.ts, i-3)] {
 		return false
 	}

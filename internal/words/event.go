@@ -22,7 +22,7 @@ func (s *solver) times() {
 	for pass := range 2 {
 		for k := range s.eventHit {
 			m := &s.eventHit[k]
-			if m.denied && !m.use.pattern.blind || m.unsure {
+			if m.denied && !m.use.pattern.blind || m.unsure || s.onlyPossible(m) {
 				continue
 			}
 			if pass == 0 && m.at >= 0 {
@@ -35,6 +35,17 @@ func (s *solver) times() {
 			}
 		}
 	}
+}
+
+// onlyPossible says whether the words before a phrase make it something that could be: "could start at 5".
+func (s *solver) onlyPossible(m *match) bool {
+	for i := m.start - 1; i >= 0 && i >= m.start-3; i-- {
+		switch s.items[i].text {
+		case "could", "can", "might", "may", "would":
+			return true
+		}
+	}
+	return false
 }
 
 // happens notes that an event takes place at the time of item q.

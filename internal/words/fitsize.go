@@ -90,11 +90,13 @@ func (s *solver) smallMember(q int) bool {
 			return false
 		}
 	}
-	for i := max(0, q-3); i < min(len(s.items), q+4); i++ {
-		switch s.items[i].stem {
-		case "footing", "column", "beam", "pier", "grade-beam":
-			return true
-		}
+	i, ok := s.stated["member.use"]
+	if !ok {
+		return false
+	}
+	switch s.out.Facts[i].Value {
+	case "footing", "column", "beam", "pier":
+		return true
 	}
 	return false
 }

@@ -93,7 +93,7 @@ func (s *solver) sortOut(found []match) {
 				s.used[m.at] = true // no other fact gets it
 			}
 		case useIgnore:
-			if m.at >= 0 {
+			if m.at >= 0 && len(s.items[m.at].units) == 0 {
 				s.used[m.at] = true
 			}
 		}
