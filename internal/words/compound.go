@@ -1,0 +1,110 @@
+package words
+
+import (
+	"slices"
+
+	"hearsay/internal/quantity"
+)
+
+// unitAndHalf reads "inch and a half" and "hour and a half", whose one is left out.
+func (r *reading) unitAndHalf(i int) (item, int) {
+	units, j := r.v.plainUnit(r.ts, i)
+	if j == i || !r.v.countable[units[0]] || r.ts[i].text == "in" || r.ts[i].text == "h" {
+		return item{}, i
+	}
+	f, k := r.v.andFraction(r.ts, j)
+	if k == j {
+		return item{}, i
+	}
+	return item{kind: aQuantity, num: number{low: 1 + f, high: 1 + f, part: true, spelled: true}, units: units}, k
+}
+
+// compound adds what follows a quantity and belongs to it: the inches after feet, the minutes after hours, "and a half".
+func (r *reading) compound(it item, j int) (item, int) {
+	if f, k := r.v.andFraction(r.ts, j); k > j && it.num.single() {
+		if _, l := r.v.unitAt(r.ts, k); l == k { // "an hour and a half", but not "an inch and a half inch"
+			it.num.low += f
+			it.num.high, it.num.part = it.num.low, true
+			return it, k
+		}
+	}
+	if lower, ok := smaller[it.units[0]]; ok && it.num.single() {
+		at := j
+		if text(r.ts, at) == "and" && lower == "min" || text(r.ts, at) == "-" {
+			at++
+		}
+		n, k := r.v.oneNumber(r.ts, at)
+		if k > at {
+			units, l := r.v.unitAt(r.ts, k)
+			if l > k && units[0] == lower {
+				q, err := quantity.Quantity{Value: n.low, Unit: lower}.In(it.units[0])
+				if err == nil {
+					it.num.low += q.Value
+					it.num.high = it.num.low
+					return it, l
+				}
+			}
+		}
+	}
+	if n, k := r.v.rangeEnd(r.ts, j, it); k > j {
+		it.num.high = n
+		return it, k
+	}
+	return it, j
+}
+
+// smaller is the unit that may follow a larger one in one quantity.
+var smaller = map[string]string{"ft": "in", "h": "min", "d": "h", "m": "cm"}
+
+// rangeEnd reads the end of a range whose beginning has its unit: "3 in to 4 in".
+func (v *vocabulary) rangeEnd(ts []token, i int, it item) (float64, int) {
+	if t := text(ts, i); t != "to" && t != "-" && t != "or" && t != "–" || !it.num.single() {
+		return 0, i
+	}
+	n, j := v.oneNumber(ts, i+1)
+	if j == i+1 || n.low <= it.num.low || !rangeLike(it.num, n) {
+		return 0, i
+	}
+	units, k := v.unitAt(ts, j)
+	if k == j || !slices.Equal(units, it.units) {
+		return 0, i
+	}
+	return n.low, k
+}
+
+// decade reads "in the 60s", "mid 50s": temperatures by the ten.
+func (r *reading) decade(n number, i, j int) (item, int) {
+	if !(text(r.ts, j) == "s" && r.ts[j].glued || text(r.ts, j) == "'" && text(r.ts, j+1) == "s") || n.low < 10 || n.low > 110 {
+		return item{}, j
+	}
+	n.high = n.low + 9
+	switch text(r.ts, i-1) {
+	case "low", "lower":
+		n.high = n.low + 3
+	case "mid", "middle", "-":
+		n.low, n.high = n.low+4, n.low+6
+	case "high", "upper":
+		n.low = n.low + 6
+	}
+	k := j + 1
+	if text(r.ts, j) == "'" {
+		k++
+	}
+	return item{kind: aQuantity, num: n, units: []string{"deg?"}}, k
+}
+
+// below reads "15 below" and "20 below zero" as temperatures.
+func (r *reading) below(n number, j int) (item, int) {
+	if text(r.ts, j) != "below" || !n.single() {
+		return item{}, j
+	}
+	k := j + 1
+	switch text(r.ts, k) {
+	case "zero":
+		k++
+	case "the", "a", "grade", "slab", "it", "top", "that", "freezing", "surface", "spec", "what", "limit", "this":
+		return item{}, j
+	}
+	n.low, n.high = -n.low, -n.high
+	return item{kind: aQuantity, num: n, units: []string{"deg?"}}, k
+}

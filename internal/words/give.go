@@ -1,0 +1,181 @@
+package words
+
+import (
+	"slices"
+
+	"hearsay/internal/job"
+)
+
+// quantities gives each number to a fact, the surest first.
+func (s *solver) quantities() {
+	s.roles()
+	var open []int
+	for q := range s.items {
+		if s.items[q].kind == aQuantity && !s.used[q] {
+			open = append(open, q)
+			s.fits[q] = s.candidates(q)
+		}
+	}
+	for len(open) > 0 {
+		at := s.surest(open)
+		if at < 0 {
+			return
+		}
+		q := open[at]
+		open = slices.Delete(open, at, at+1)
+		if !s.give(q) {
+			continue
+		}
+		for _, o := range open { // what it has taken counts less for the others
+			if s.leans(o, q) {
+				s.fits[o] = s.candidates(o)
+			}
+		}
+	}
+}
+
+// leans says whether the quantity at item o leans on the phrase that the one at item q has taken, or is set against it.
+func (s *solver) leans(o, q int) bool {
+	taken := s.fits[q][0].near
+	if taken == nil || o-q > 80 || q-o > 80 {
+		return false
+	}
+	return slices.ContainsFunc(s.fits[o], func(f fit) bool { return f.near == taken })
+}
+
+// surest is the open quantity with the most points.
+func (s *solver) surest(open []int) int {
+	best := -1
+	for i, q := range open {
+		f := s.fits[q]
+		if len(f) == 0 || !sure(f) {
+			continue
+		}
+		if best < 0 || f[0].points > s.fits[open[best]][0].points {
+			best = i
+		}
+	}
+	return best
+}
+
+// sure says whether the best fit is good enough, or well ahead of all others.
+func sure(f []fit) bool {
+	switch {
+	case f[0].points >= enough:
+		return true
+	case f[0].points < hardly, !f[0].solid:
+		return false
+	}
+	return len(f) == 1 || f[0].points-f[1].points >= ahead
+}
+
+// give gives the quantity at item q to its best fact, or lists it as unread when two facts want it alike.
+func (s *solver) give(q int) bool {
+	list := s.fits[q]
+	f := list[0]
+	path := s.facts[f.fact].Path
+	if i, ok := s.stated[path]; ok {
+		if s.facts[f.fact].Kind == job.KindList {
+			return s.extend(q, f, i)
+		}
+		return s.again(q, f, i)
+	}
+	var rivals []string
+	for _, o := range list[1:] {
+		if _, ok := s.stated[s.facts[o.fact].Path]; ok || o.points < enough || f.points-o.points >= tooClose {
+			continue
+		}
+		rivals = append(rivals, s.facts[o.fact].Name)
+	}
+	s.used[q] = true
+	if len(rivals) > 0 {
+		s.out.Unread = append(s.out.Unread, Unread{Text: s.context(q), Meanings: append([]string{s.facts[f.fact].Name}, rivals...), at: s.items[q].start})
+		return false
+	}
+	value, note := s.written(f)
+	s.state(path, value, s.spoken(f), note, s.items[q].start)
+	if f.near != nil {
+		s.holds[f.near] = q
+	}
+	return true
+}
+
+// extend adds a number to a list that was begun: "test 12 was 3890 and test 13 was 3370".
+func (s *solver) extend(q int, f fit, i int) bool {
+	value, _ := s.written(f)
+	list, ok := s.out.Facts[i].Value.([]any)
+	if !ok {
+		list = []any{s.out.Facts[i].Value}
+	}
+	s.used[q] = true
+	s.out.Facts[i].Value = append(list, value)
+	return true
+}
+
+// again handles a number whose fact has one already: the same said twice, a weaker claim, or a contradiction.
+func (s *solver) again(q int, f fit, first int) bool {
+	value, _ := s.written(f)
+	fact := s.facts[f.fact]
+	if fact.Same(s.canon(fact, s.out.Facts[first].Value), value) {
+		s.used[q] = true
+		return false
+	}
+	if s.another(q, f, value) {
+		s.used[q] = true
+		return false
+	}
+	rest := s.fits[q][1:]
+	for len(rest) > 0 {
+		if _, taken := s.stated[s.facts[rest[0].fact].Path]; !taken {
+			break
+		}
+		rest = rest[1:]
+	}
+	if len(rest) > 0 && rest[0].points >= enough && f.points-rest[0].points < 1.5 {
+		s.fits[q] = rest
+		return s.give(q)
+	}
+	s.used[q] = true
+	if f.points >= pointsSaid {
+		s.out.Facts = append(s.out.Facts, Read{Path: fact.Path, Value: value, Text: s.spoken(f), at: s.items[q].start})
+		return false
+	}
+	s.out.Unread = append(s.out.Unread, Unread{Text: s.context(q), at: s.items[q].start})
+	return false
+}
+
+// another adds the slump of one more truck to the list of the others.
+func (s *solver) another(q int, f fit, value string) bool {
+	if s.facts[f.fact].Path != "load.slump" || !s.nearLabel(q) && !s.nearLabelOf("load.slump") {
+		return false
+	}
+	const path = "load.other_slumps"
+	if i, ok := s.stated[path]; ok {
+		list, _ := s.out.Facts[i].Value.([]any)
+		s.out.Facts[i].Value = append(list, value)
+		return true
+	}
+	s.state(path, []any{value}, s.spoken(f), "", s.items[q].start)
+	return true
+}
+
+// nearLabel says whether the name of a truck stands shortly before item q.
+func (s *solver) nearLabel(q int) bool {
+	for i := q - 1; i >= 0 && i > q-6 && s.items[i].kind != aBreak; i-- {
+		if s.items[i].stem == labelStem {
+			return true
+		}
+	}
+	return false
+}
+
+// nearLabelOf says the same of the number that a fact was read from.
+func (s *solver) nearLabelOf(path string) bool {
+	at := s.out.Facts[s.stated[path]].at
+	for q := range s.items {
+		if s.items[q].kind == aQuantity && s.items[q].start == at {
+			return s.nearLabel(q)
+		}
+	}
+	return false
+}

@@ -1,0 +1,87 @@
+package words
+
+import "math"
+
+// alone is how well the unit alone points to the fact. It says nothing for a bare number.
+func (s *solver) alone(f *fit) float64 {
+	fact := s.facts[f.fact]
+	units := s.items[f.q].units
+	if len(units) == 0 {
+		n := s.items[f.q].num
+		if len(fact.plain) == 2 && n.single() && n.low >= fact.plain[0] && n.low <= fact.plain[1] && (math.Mod(n.low, 100) == 0 || n.decimal) {
+			return enough + 0.4
+		}
+		return 0
+	}
+	if points, ok := fact.units[f.unit]; ok {
+		return points
+	}
+	if units[0] != f.unit && units[0] != "deg?" {
+		return 0
+	}
+	return fact.alone
+}
+
+// said gives the points of the best phrase of the fact that holds the number.
+func (s *solver) said(f *fit) float64 {
+	best := 0.0
+	for k := range s.saidBy[f.fact] {
+		m := &s.saidBy[f.fact][k]
+		if m.at != f.q || m.denied {
+			continue
+		}
+		p := m.use.pattern.weight
+		if p == 0 {
+			p = pointsSaid + pointsWord*float64(m.use.pattern.literals-1)
+		}
+		best = max(best, p)
+	}
+	return best
+}
+
+// background gives the points of what is spoken of around the number where the fact is likely to be told.
+func (s *solver) background(f *fit) float64 {
+	best := 0.0
+	for k := range s.contextBy[f.fact] {
+		m := &s.contextBy[f.fact][k]
+		if apart := s.apart(m, f.q); apart <= topicReach {
+			best = max(best, m.use.pattern.near()-pointsApart*apart, pointsTopic)
+		}
+	}
+	return best
+}
+
+// near gives the points of the best phrase of the fact near the number, and how far it stands apart.
+func (s *solver) near(f *fit) (points, reach float64) {
+	for k := range s.nearBy[f.fact] {
+		m := &s.nearBy[f.fact][k]
+		apart := s.apart(m, f.q)
+		if apart > topicReach || len(s.items[f.q].units) == 0 && m.start > f.q && s.pauseBetween(f.q, m.start) {
+			continue
+		}
+		p := m.use.pattern.near()
+		p -= pointsApart*apart + pointsBetween*float64(s.between(m, f.q))
+		if s.items[f.q].num.part && len(s.items[f.q].units) == 0 && m.start > f.q {
+			p -= 0.1
+		}
+		if s.taken(m, f.q) {
+			p -= pointsTaken
+		}
+		if p = max(p, pointsTopic); p > points {
+			points, reach, f.near = p, apart, m
+		}
+	}
+	return points, reach
+}
+
+// never gives what is to be taken off because of a phrase that speaks against the fact.
+func (s *solver) never(f *fit) float64 {
+	off := 0.0
+	for k := range s.neverBy[f.fact] {
+		m := &s.neverBy[f.fact][k]
+		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < neverReach {
+			off = pointsNever
+		}
+	}
+	return off
+}
