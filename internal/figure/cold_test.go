@@ -2,6 +2,8 @@ package figure_test
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -130,6 +132,26 @@ func TestColdNight(t *testing.T) {
 	assert.Equal(t, 336.0, known(t, "freeze_hour", mild).Best)
 	assert.Zero(t, known(t, "r_needed", mild).Best)
 	assert.Zero(t, known(t, "cover_hours_needed", mild).Best)
+}
+
+// The edge loses heat through its side too, so it freezes before the top does, and it is what the cover is laid out for.
+func TestTheEdgeFreezesFirst(t *testing.T) {
+	j := coldJob()
+	freeze := known(t, "freeze_hour", j)
+	assert.Contains(t, strings.Join(freeze.Working, "\n"), "the edge comes down to {30.2 F} first")
+	drawn := figures(t).Sheet(j).Drawn("lowest_surface")
+	courses := map[string][]float64{}
+	for _, c := range drawn.Courses {
+		courses[c.Name] = c.Low
+	}
+	top, edge, hour := courses["top"], courses["edge"], int(freeze.Best)
+	assert.Greater(t, top[hour+1], 30.2, "the top is warmer yet")
+	assert.Greater(t, edge[hour], 30.2)
+	assert.LessOrEqual(t, edge[hour+1], 30.2)
+	assert.InDelta(t, slices.Min(edge[:73]), drawn.Best, 1e-9, "the coldest place of its surface is at the edge")
+	for i := 1; i < len(top); i++ {
+		assert.Less(t, edge[i], top[i]+0.05, "hour %d", i) // but for rounding by day
+	}
 }
 
 // A forecast takes the place of low and high, from the hour of it that placing starts.

@@ -78,7 +78,7 @@ func findCover(c *Calc) (heat.Need, error) {
 		c.Step("no cover is needed against freezing")
 	default:
 		c.Step("a cover of %s holds it above %s until it has its strength after %s", Q(roundedR(need.R), "R"), Q(fahrenheit(need.Lowest), "F"), Q(need.Hours, "h"))
-		c.Assume("edges and corners lose heat on two sides and more: lay the cover double there and let it reach past them")
+		c.Assume("corners lose heat on three sides: lay the cover double there and let it reach past them")
 	}
 	return need, nil
 }

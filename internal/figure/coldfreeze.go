@@ -20,16 +20,18 @@ func freezeHour(c *Calc) (Value, error) {
 		return Value{}, err
 	}
 	sayCourse(c, h)
-	at := func(f float64) float64 {
+	at := func(f float64) heat.Freeze {
 		// At an end of the unknown facts it freezes a little sooner or later: a night can pass by a fraction of a degree.
-		freeze := (&heat.History{Hours: h.Hours, Top: h.Top}).Freeze(celsius(f - 1.5*corner(c)))
-		return math.Min(freeze.Hour, never)
+		freeze := h.Freeze(celsius(f - 1.5*corner(c)))
+		freeze.Hour = math.Min(freeze.Hour, never)
+		return freeze
 	}
-	v := Between(at(points["first"]), at(points["usual"]), at(points["last"]))
+	usual := at(points["usual"])
+	v := Between(at(points["first"]).Hour, usual.Hour, at(points["last"]).Hour)
 	if v.Best == never {
-		c.Step("the surface does not come down to %s within %s", Q(points["usual"], "F"), Q(window, "h"))
+		c.Step("no place of it comes down to %s within %s", Q(points["usual"], "F"), Q(window, "h"))
 	} else {
-		c.Step("the surface comes down to %s, where ice first forms, after %s", Q(points["usual"], "F"), Q(v.Best, "h"))
+		c.Step("the %s comes down to %s first, where ice forms, after %s", usual.Where, Q(points["usual"], "F"), Q(v.Best, "h"))
 	}
 	return hoursOut(c, v, 1), nil
 }
@@ -45,7 +47,7 @@ func lowestSurface(c *Calc) (Value, error) {
 	}
 	sayCourse(c, h)
 	drawSlab(c, h)
-	return Exact(degreesOut(c, fahrenheit(lowest(h.Hours, h.Top)))), nil
+	return Exact(degreesOut(c, fahrenheit(math.Min(lowest(h.Hours, h.Top), lowest(h.Hours, h.Edge))))), nil
 }
 
 func lowestWithCover(c *Calc) (Value, error) {
@@ -73,7 +75,7 @@ func drawSlab(c *Calc, h *heat.History) {
 	for _, place := range []struct {
 		name    string
 		celsius []float64
-	}{{"top", h.Top}, {"middle", h.Middle}, {"bottom", h.Bottom}} {
+	}{{"top", h.Top}, {"middle", h.Middle}, {"bottom", h.Bottom}, {"edge", h.Edge}} {
 		var hours, degrees []float64
 		for i, t := range place.celsius {
 			if h.Hours[i] <= drawn {

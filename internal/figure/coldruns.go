@@ -34,13 +34,13 @@ func coldRunFigures() []Figure {
 			Ways:   []Way{{Needs: planned, Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds[:2]), Assumes: coldAssumes, Compute: hoursTo500Plain}},
 		},
 		{
-			Name: "freeze_hour", Title: "hour the uncovered surface reaches freezing", Unit: "h",
+			Name: "freeze_hour", Title: "hour the uncovered concrete first reaches freezing: top, bottom or edge", Unit: "h",
 			Method: runMethod + "; {336 h}, twice the week that is followed, where it does not freeze",
 			Cites:  curves[3:],
 			Ways:   []Way{{Needs: coldNeeds, Sharpens: coldBounds, Assumes: coldAssumes, Compute: freezeHour}},
 		},
 		{
-			Name: "lowest_surface", Title: "lowest temperature of the uncovered surface in three days", Unit: "F",
+			Name: "lowest_surface", Title: "lowest temperature of the uncovered top or edge in three days", Unit: "F",
 			Method: runMethod,
 			Cites:  curves[3:],
 			Ways:   []Way{{Needs: coldNeeds, Sharpens: coldBounds, Assumes: coldAssumes, Compute: lowestSurface}},

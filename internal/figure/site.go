@@ -40,16 +40,19 @@ func placement(c *Calc) (site, error) {
 	j.key = fmt.Sprint(mass, c.Num("load.temperature"), j.Section.Thickness, c.Text("member.kind"), c.Num("ground.temperature"),
 		c.Figure("overnight_low").Best, c.Num("weather.high"), c.Num("weather.wind"))
 	j.Face.Sky = skySeen(c, j.Weather)
+	forms := c.Of("cold.formwork_r") * rsi
+	j.Section.Edge = &heat.Edge{R: forms} // where it freezes first
 	switch kind := c.Text("member.kind"); {
 	case onGround(kind):
 		j.Section.Ground, err = groundBelow(c)
+		c.Assume("{0.75 in} plywood forms along the edges, which are covered like the top")
 	case kind == "suspended slab":
-		j.Far.R = c.Of("cold.formwork_r") * rsi
-		c.Assume("{0.75 in} plywood forms below, with cold air under them")
+		j.Far.R = forms
+		c.Assume("{0.75 in} plywood forms below and along the edges, which are covered like the top, with cold air under them")
 	default:
 		j.Both, j.Face.Sky = true, j.Face.Sky/2
-		j.Face.R = c.Of("cold.formwork_r") * rsi
-		c.Assume("{0.75 in} plywood forms on both faces")
+		j.Face.R, j.Section.Edge.R = forms, 0
+		c.Assume("{0.75 in} plywood forms on both faces, its end open but for the cover")
 	}
 	return j, err
 }

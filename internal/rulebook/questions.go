@@ -47,12 +47,19 @@ func (b *Book) Questions(r *Review) []Question {
 }
 
 // shares gives, for each fact an open practice hangs on, how near it comes to settling the practice alone: a fact that
-// every open way needs settles it by ruling them all out, one among many does little.
+// every open way needs settles it by ruling them all out, one among many does little, and one that settles it alone and for
+// certain counts half as much again.
 func shares(j *Judgement) map[string]float64 {
+	const alone = 1.5
 	share := map[string]float64{}
 	for _, o := range j.Open {
 		for _, f := range o.Facts {
 			share[f] += 1 / (float64(len(o.Facts)) * float64(len(j.Open)))
+		}
+	}
+	if len(share) == 1 {
+		for f := range share {
+			share[f] *= alone
 		}
 	}
 	return share
