@@ -8,6 +8,7 @@ import (
 	"os"
 	"runtime/debug"
 	"strings"
+	"sync"
 
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
@@ -31,14 +32,15 @@ const (
 
 // app is what the commands share: where they read and write, and the flags that every command has.
 type app struct {
-	in       io.Reader
-	out, err io.Writer
-	json     bool
-	units    string
-	packDirs []string
-	color    string
-	status   int
-	reader   *words.Reader // made when the first words are read
+	in         io.Reader
+	out, err   io.Writer
+	json       bool
+	units      string
+	packDirs   []string
+	color      string
+	status     int
+	reader     *words.Reader // made when the first words are read
+	readerLock sync.Mutex
 }
 
 // badInput is an error in what the user gave, shown as it is and ending with exitBadInput.

@@ -1,8 +1,6 @@
 package cli
 
 import (
-	"bufio"
-	"bytes"
 	"context"
 	"encoding/json"
 	"fmt"
@@ -170,50 +168,6 @@ func status(r *report.Review) int {
 		return exitOpen
 	}
 	return exitClean
-}
-
-// reviewLines reviews one job a line. A line that cannot be used gives an object with its error, and the next line goes on.
-func (a *app) reviewLines(book *rulebook.Book, name string) error {
-	in, done, err := a.open(name)
-	if err != nil {
-		return err
-	}
-	defer done()
-	out := bufio.NewWriter(a.out)
-	defer out.Flush()
-	encode := json.NewEncoder(out)
-	lines := bufio.NewScanner(in)
-	lines.Buffer(make([]byte, 1<<20), 1<<24)
-	for n := 1; lines.Scan(); n++ {
-		if len(bytes.TrimSpace(lines.Bytes())) == 0 {
-			continue
-		}
-		result, err := a.reviewLine(book, fmt.Sprintf("%s line %d", name, n), lines.Bytes())
-		if err != nil {
-			a.status = exitBadInput
-			if err := encode.Encode(map[string]string{"error": err.Error()}); err != nil {
-				return err
-			}
-			continue
-		}
-		if err := encode.Encode(result); err != nil {
-			return err
-		}
-	}
-	return lines.Err()
-}
-
-func (a *app) reviewLine(book *rulebook.Book, name string, line []byte) (*report.Review, error) {
-	j, say, err := job.ReadJSON(book.Facts, name, line)
-	if err != nil {
-		return nil, err
-	}
-	if say != "" {
-		if err := a.hear(book, j, say); err != nil {
-			return nil, err
-		}
-	}
-	return a.judge(book, j)
 }
 
 // read reads a file whole, or standard input for "-".

@@ -14,6 +14,8 @@ import (
 
 // words gives the reader of plain words, made at its first use.
 func (a *app) words(book *rulebook.Book) (*words.Reader, error) {
+	a.readerLock.Lock()
+	defer a.readerLock.Unlock()
 	if a.reader == nil {
 		reader, err := words.New(book.Facts, corpus.Files)
 		if err != nil {

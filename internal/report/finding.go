@@ -4,6 +4,7 @@ package report
 
 import (
 	"sort"
+	"sync"
 
 	"hearsay/internal/job"
 	"hearsay/internal/limit"
@@ -91,8 +92,37 @@ type Question struct {
 	Settles  []string `json:"settles"`
 }
 
-// NewReview makes the result from a judged job, in the unit system asked for.
+// Reporter makes the results of many reviews, and puts the texts that they share into the unit system once. Several goroutines
+// may use one.
+type Reporter struct {
+	book   *rulebook.Book
+	system quantity.System
+	shared sync.Map // text of the rulebook to what it reads as
+}
+
+// NewReporter makes results in the unit system asked for.
+func NewReporter(b *rulebook.Book, system quantity.System) *Reporter {
+	return &Reporter{book: b, system: system}
+}
+
+// plain is Plain for a text of the rulebook, of which there are so many and no more.
+func (p *Reporter) plain(text string) string {
+	if known, ok := p.shared.Load(text); ok {
+		return known.(string)
+	}
+	plain := Plain(text, p.system)
+	p.shared.Store(text, plain)
+	return plain
+}
+
+// NewReview makes the result of one review, in the unit system asked for.
 func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Review {
+	return NewReporter(b, system).Review(r)
+}
+
+// Review makes the result from a judged job.
+func (p *Reporter) Review(r *rulebook.Review) *Review {
+	b, system := p.book, p.system
 	out := &Review{Title: r.Job.Title, System: system, Understood: []Understood{}, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
 	for _, s := range r.Job.Stated {
 		if s.From != "" {
@@ -104,7 +134,7 @@ func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Re
 	out.Warnings = append(out.Warnings, r.Job.Warnings...)
 	out.Unread = append(out.Unread, r.Job.Unread...)
 	for _, j := range r.Judgements {
-		out.Findings = append(out.Findings, finding(b, j, system))
+		out.Findings = append(out.Findings, p.finding(j))
 	}
 	sort.SliceStable(out.Findings, func(i, k int) bool { return rank(out.Findings[i]) < rank(out.Findings[k]) })
 	for _, q := range b.Questions(r) {
@@ -130,20 +160,20 @@ func rank(f Finding) int {
 	return statusRank[f.Status]*100 + severityRank[f.Severity]*10 + stageRank[f.Stage]
 }
 
-func finding(b *rulebook.Book, j *rulebook.Judgement, system quantity.System) Finding {
-	p := j.Practice
-	f := Finding{Practice: p.ID, Status: j.Status, Concerns: j.Concerns, Severity: p.Severity, Stage: p.Stage, What: p.Title,
-		Why: Plain(p.Why, system), Do: Plain(p.Do, system), Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
-		Open: []Open{}, Sources: Sources(b.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: p.Act, Changed: j.Changed}
+func (p *Reporter) finding(j *rulebook.Judgement) Finding {
+	one, system := j.Practice, p.system
+	f := Finding{Practice: one.ID, Status: j.Status, Concerns: j.Concerns, Severity: one.Severity, Stage: one.Stage, What: one.Title,
+		Why: p.plain(one.Why), Do: p.plain(one.Do), Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
+		Open: []Open{}, Sources: Sources(p.book.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: one.Act, Changed: j.Changed}
 	for _, n := range j.Numbers {
 		f.Numbers = append(f.Numbers, number(n, system))
 	}
 	for _, o := range j.Open {
 		f.Open = append(f.Open, Open{plainAll(o.Conditions, system), o.Facts, plainAll(o.NoFigure, system)})
 	}
-	for _, id := range p.Cautions {
-		if c, ok := b.Caution(id); ok {
-			f.Cautions = append(f.Cautions, Plain(c.Text, system))
+	for _, id := range one.Cautions {
+		if c, ok := p.book.Caution(id); ok {
+			f.Cautions = append(f.Cautions, p.plain(c.Text))
 		}
 	}
 	return f

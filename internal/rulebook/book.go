@@ -31,7 +31,8 @@ type Book struct {
 	texts     map[string][]byte // of every file read, by name
 	revision  string
 
-	figuresRead []string // by any practice
+	figuresRead []string          // by any practice
+	plain       map[string]*plain // by practice id: those that can be decided without the evaluator
 	memo        memo
 
 	compile  sync.Once
@@ -147,7 +148,7 @@ func (b *Book) link() error {
 			}
 		}
 	}
-	b.figuresRead = figuresOf(b.practices...)
+	b.figuresRead, b.plain = figuresOf(b.practices...), b.plains()
 	return nil
 }
 

@@ -9,7 +9,6 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
 
-	"hearsay/internal/figure"
 	"hearsay/internal/limit"
 )
 
@@ -28,26 +27,24 @@ type Number struct {
 	Assumed []string
 }
 
-// detail evaluates the numbers and mends of a practice with what is known: the facts, the figures, and the ranges of those
+// detail makes the numbers and mends of a practice out of what is known: the facts, the figures, and the ranges of those
 // figures that are known as a range only, so that a correction can lie on the safe side of one (input.range.x.low).
 func (c *court) detail(ctx context.Context, one *Judgement) error {
 	p := one.Practice
 	if len(p.Numbers) == 0 && one.Status != Wrong {
 		return nil
 	}
-	q, err := c.book.detail(ctx, p)
-	if err != nil {
-		return err
+	plain, ok := c.book.plain[p.ID]
+	var numbers, mends map[string]any
+	if ok {
+		numbers, mends, ok = c.documents(plain)
 	}
-	result, err := q.Eval(ctx, rego.EvalParsedInput(c.bounded))
-	if err != nil {
-		return fmt.Errorf("%s: %w", p.File, err)
+	if !ok {
+		var err error
+		if numbers, mends, err = c.evaluateDetail(ctx, p); err != nil {
+			return err
+		}
 	}
-	if len(result) == 0 {
-		return nil
-	}
-	rule, _ := result[0].Bindings["rule"].(map[string]any)
-	numbers, _ := rule["number"].(map[string]any)
 	for _, name := range p.Numbers {
 		if entry, ok := numbers[name].(map[string]any); ok {
 			if n, ok := c.number(name, entry); ok {
@@ -57,7 +54,7 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 	}
 	if one.Status == Wrong {
 		c.costs(one)
-		one.Mend, _ = rule["mend"].(map[string]any)
+		one.Mend = mends
 		for k, v := range one.Mend {
 			if n, ok := asFloat(v); ok {
 				one.Mend[k] = n
@@ -65,6 +62,29 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 		}
 	}
 	return nil
+}
+
+// evaluateDetail has the evaluator make the number and the mend document.
+func (c *court) evaluateDetail(ctx context.Context, p *Practice) (numbers, mends map[string]any, err error) {
+	q, err := c.book.detail(ctx, p)
+	if err != nil {
+		return nil, nil, err
+	}
+	input, err := c.input(p, true)
+	if err != nil {
+		return nil, nil, err
+	}
+	result, err := q.Eval(ctx, rego.EvalParsedInput(input))
+	if err != nil {
+		return nil, nil, fmt.Errorf("%s: %w", p.File, err)
+	}
+	if len(result) == 0 {
+		return nil, nil, nil
+	}
+	rule, _ := result[0].Bindings["rule"].(map[string]any)
+	numbers, _ = rule["number"].(map[string]any)
+	mends, _ = rule["mend"].(map[string]any)
+	return numbers, mends, nil
 }
 
 // costs adds what a wrong practice costs, as far as prices are given.
@@ -167,8 +187,9 @@ func asFloat(v any) (float64, bool) {
 	return 0, false
 }
 
-// cites gathers what a practice rests on: the limits it reads and the sources of the figures it reads.
-func (b *Book) cites(p *Practice, sheet *figure.Sheet) []limit.Cite {
+// cites gathers what a judgement rests on: the limits its rule reads and the sources of the figures it reads. Where the
+// practice does not concern the job its figures are not computed, and their own sources stand for what they would read.
+func (c *court) cites(one *Judgement) []limit.Cite {
 	var cites []limit.Cite
 	seen := map[limit.Cite]bool{}
 	add := func(c limit.Cite) {
@@ -177,16 +198,23 @@ func (b *Book) cites(p *Practice, sheet *figure.Sheet) []limit.Cite {
 			cites = append(cites, c)
 		}
 	}
-	for _, path := range p.Limits {
-		if l, ok := b.Limits.Find(path); ok {
+	for _, path := range one.Practice.Limits {
+		if l, ok := c.book.Limits.Find(path); ok {
 			add(l.Cite)
 		}
 	}
-	for _, path := range p.Reads {
-		if name, ok := cutFigure(path); ok {
-			for _, c := range sheet.Result(name).Cites {
-				add(c)
-			}
+	for _, path := range one.Practice.Reads {
+		name, ok := cutFigure(path)
+		if !ok {
+			continue
+		}
+		f, _ := c.book.Figures.Find(name)
+		rests := f.Cites
+		if one.Status != NotHere {
+			rests = c.sheet.Result(name).Cites
+		}
+		for _, cite := range rests {
+			add(cite)
 		}
 	}
 	return cites

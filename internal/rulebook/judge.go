@@ -3,12 +3,9 @@ package rulebook
 import (
 	"context"
 	"fmt"
-	"maps"
-	"slices"
 	"sort"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
 
 	"hearsay/internal/figure"
 	"hearsay/internal/job"
@@ -59,29 +56,16 @@ func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
 		return nil, err
 	}
 	review := &Review{Job: j, Sheet: c.sheet, Judgements: make([]*Judgement, len(b.practices))}
-	stated, keys, anew := statedOf(j), make([]memoKey, len(b.practices)), []*Practice{}
 	for i, p := range b.practices {
-		keys[i] = keyOf(p, stated)
-		if one, ok := b.memo.find(keys[i]); ok {
-			review.Judgements[i] = one
-		} else {
-			anew = append(anew, p)
+		key := keyOf(p, j)
+		one, ok := b.memo.find(key)
+		if !ok {
+			if one, err = c.judge(ctx, p); err != nil {
+				return nil, err
+			}
+			b.memo.keep(key, one)
 		}
-	}
-	if len(anew) == 0 {
-		return review, nil
-	}
-	if err := c.open(figuresOf(anew...)); err != nil {
-		return nil, err
-	}
-	for i, p := range b.practices {
-		if review.Judgements[i] != nil {
-			continue
-		}
-		if review.Judgements[i], err = c.judge(ctx, p); err != nil {
-			return nil, err
-		}
-		b.memo.keep(keys[i], review.Judgements[i])
+		review.Judgements[i] = one
 	}
 	return review, nil
 }
@@ -94,9 +78,6 @@ func (b *Book) JudgeOne(ctx context.Context, j *job.Job, id string) (*Judgement,
 	}
 	c, err := b.court(j)
 	if err != nil {
-		return nil, err
-	}
-	if err := c.open(figuresOf(p)); err != nil {
 		return nil, err
 	}
 	return c.judge(ctx, p)
@@ -123,35 +104,10 @@ func figuresOf(practices ...*Practice) []string {
 
 // court is the state of judging one job.
 type court struct {
-	book    *Book
-	job     *job.Job
-	sheet   *figure.Sheet
-	input   ast.Value
-	bounded ast.Value // the input with the ranges of the figures that are known as a range only
-}
-
-// open builds the input from the known facts and the figures named.
-func (c *court) open(names []string) error {
-	input := c.gather(names)
-	var err error
-	if c.input, err = ast.InterfaceToValue(input); err != nil {
-		return err
-	}
-	c.bounded, err = ast.InterfaceToValue(c.bound(input, names))
-	return err
-}
-
-// bound adds the ranges of those figures that are known as a range only.
-func (c *court) bound(input map[string]any, names []string) map[string]any {
-	ranges := maps.Clone(input["range"].(map[string]any))
-	for _, name := range names {
-		if r := c.sheet.Result(name); r.Bounded {
-			ranges[name] = map[string]any{"low": r.Low, "high": r.High}
-		}
-	}
-	bounded := maps.Clone(input)
-	bounded["range"] = ranges
-	return bounded
+	book   *Book
+	job    *job.Job
+	sheet  *figure.Sheet
+	closed bool // what is not known counts as nothing: while numbers and mends are made
 }
 
 // gather computes the figures named and gives the input as the rules read it.
@@ -212,56 +168,18 @@ func inputTerm(words ...string) *ast.Term {
 	return ast.NewTerm(ref)
 }
 
-// partial runs a partial query and reads its residual queries. No residue: it can never hold.
-func (c *court) partial(ctx context.Context, q rego.PreparedPartialQuery, unknowns []*ast.Term) ([]residue, error) {
-	result, err := q.Partial(ctx, rego.EvalParsedInput(c.input), rego.EvalParsedUnknowns(unknowns))
-	if err != nil {
-		return nil, err
-	}
-	support := supportRules(result.Support)
-	var residues []residue
-	for _, query := range result.Queries {
-		if r := c.residue(query, support); !r.never {
-			residues = append(residues, r)
-		}
-	}
-	return residues, nil
-}
-
+// judge judges by one practice: at once where its rule is plain and what it hangs on is known, by partial evaluation otherwise.
 func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
-	q, err := c.book.single(ctx, p)
-	if err != nil {
-		return nil, err
+	one := &Judgement{Practice: p, Status: NotHere, Changed: c.book.changed(p)}
+	var err error
+	if p.Off == "" && !c.decide(one) {
+		err = c.evaluate(ctx, one)
 	}
-	one := &Judgement{Practice: p, Status: NotHere, Cites: c.book.cites(p, c.sheet), Changed: c.book.changed(p)}
-	if p.Off != "" {
-		return one, nil
+	if err == nil && one.Status != NotHere {
+		err = c.detail(ctx, one)
 	}
-	unknowns := c.unknowns(p)
-	here, err := c.partial(ctx, q.here, unknowns)
-	if err != nil || len(here) == 0 {
-		return one, err
-	}
-	wrong, err := c.partial(ctx, q.wrong, unknowns)
-	if err != nil {
-		return nil, err
-	}
-	one.Concerns = slices.ContainsFunc(here, certain)
-	reasons := map[string]bool{}
-	for _, r := range wrong {
-		if certain(r) {
-			reasons[r.reason] = true
-		}
-	}
-	switch {
-	case len(reasons) > 0:
-		one.Status, one.Reasons, one.Concerns = Wrong, keys(reasons), true
-	case len(wrong) > 0:
-		c.ask(one, wrong)
-	default:
-		one.Status = Right
-	}
-	return one, c.detail(ctx, one)
+	one.Cites = c.cites(one)
+	return one, err
 }
 
 // certain says that nothing is left on which a residue hangs.

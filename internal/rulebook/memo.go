@@ -6,7 +6,6 @@ import (
 	"maps"
 	"math"
 	"slices"
-	"strings"
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -58,7 +57,7 @@ func (m *memo) put(k memoKey, one *Judgement) {
 
 // hangsOn lists every fact that can bear on the judgement of a practice: those that its rule names, in references or as the
 // side of a number, those that its figures need, and those that rule one of them out.
-func (b *Book) hangsOn(p *Practice) map[string]bool {
+func (b *Book) hangsOn(p *Practice) []string {
 	facts := map[string]bool{}
 	add := func(path string) {
 		if name, _, isFigure := cutRange(path); isFigure {
@@ -92,22 +91,17 @@ func (b *Book) hangsOn(p *Practice) map[string]bool {
 			}
 		}
 	}
-	return facts
+	return keys(facts)
 }
 
-// statedOf puts what a job states into an order that does not hang on how it was said.
-func statedOf(j *job.Job) []job.Stated {
-	stated := slices.Clone(j.Stated)
-	slices.SortFunc(stated, func(a, b job.Stated) int { return strings.Compare(a.Fact.Path, b.Fact.Path) })
-	return stated
-}
-
-func keyOf(p *Practice, stated []job.Stated) memoKey {
-	var text []byte
-	for _, s := range stated {
-		if p.hangs[s.Fact.Path] {
-			text = append(append(text, s.Fact.Path...), 0)
-			text = append(appendValue(text, s.Value), 0)
+// keyOf writes what a job states of the facts a practice hangs on, in an order that does not hang on how it was said.
+func keyOf(p *Practice, j *job.Job) memoKey {
+	var room [1024]byte
+	text := room[:0]
+	for i, path := range p.hangs {
+		if v, ok := j.Value(path); ok {
+			text = appendValue(binary.LittleEndian.AppendUint16(text, uint16(i)), v)
+			text = append(text, 0)
 		}
 	}
 	return memoKey{p.ID, sha256.Sum256(text)}
@@ -127,10 +121,12 @@ func appendValue(text []byte, value any) []byte {
 			text = append(text, 2)
 		}
 	case []float64:
+		text = binary.AppendUvarint(text, uint64(len(v)))
 		for _, n := range v {
 			number(n)
 		}
 	case []map[string]float64:
+		text = binary.AppendUvarint(text, uint64(len(v)))
 		for _, row := range v {
 			for _, column := range slices.Sorted(maps.Keys(row)) {
 				text = append(append(text, column...), 0)

@@ -37,7 +37,7 @@ type Practice struct {
 	Pack     string   `json:"pack,omitempty"` // the pack that wrote it; "" for the built-in book
 	Off      string   `json:"off,omitempty"`  // why a pack switched it off, and which
 	module   *ast.Module
-	hangs    map[string]bool // facts its judgement can hang on
+	hangs    []string // facts its judgement can hang on
 }
 
 // Stages and severities in their order.

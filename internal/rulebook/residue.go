@@ -85,7 +85,12 @@ func (c *court) decided(e *ast.Expr) verdict {
 	if !ok || !ok2 {
 		return open
 	}
-	switch e.Operator().String() {
+	return overlap(e.Operator().String(), low, high, least, most)
+}
+
+// overlap judges a comparison of one range with another.
+func overlap(op string, low, high, least, most float64) verdict {
+	switch op {
 	case "gt":
 		return side(low > most, high <= least)
 	case "gte":

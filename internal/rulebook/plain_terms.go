@@ -1,0 +1,273 @@
+package rulebook
+
+import (
+	"slices"
+
+	"hearsay/internal/job"
+)
+
+// A term gives its value for a court; a clause says whether it holds there.
+type (
+	term   func(*court) value
+	clause func(*court) truth
+)
+
+type kind int8
+
+const (
+	absent  kind = iota // undefined: what hangs on it does not hold
+	unknown             // not stated, not computed: what hangs on it is left open
+	number
+	text
+	flag
+	other // a list or a table: not for comparing
+)
+
+type value struct {
+	kind    kind
+	number  float64
+	text    string
+	flag    bool
+	bounded bool // of what is unknown: it lies from low to high
+	low     float64
+	high    float64
+}
+
+type truth int8
+
+const (
+	unsettled truth = iota
+	holds
+	fails
+)
+
+func truthOf(b bool) truth {
+	if b {
+		return holds
+	}
+	return fails
+}
+
+func constant(v value) term { return func(*court) value { return v } }
+
+func valueOf(v any) value {
+	if f, ok := asFloat(v); ok {
+		return value{kind: number, number: f}
+	}
+	switch v := v.(type) {
+	case string:
+		return value{kind: text, text: v}
+	case bool:
+		return value{kind: flag, flag: v}
+	case nil:
+		return value{}
+	}
+	return value{kind: other}
+}
+
+// missing is what a fact or figure that is not known counts as: unknown while judging; nothing at all for the numbers and
+// mends, which are made of what is known.
+func (c *court) missing() value {
+	if c.closed {
+		return value{kind: absent}
+	}
+	return value{kind: unknown}
+}
+
+func factTerm(path string) term {
+	return func(c *court) value {
+		if v, ok := c.job.Value(path); ok {
+			return valueOf(v)
+		}
+		f, ok := c.book.Facts.Fact(path)
+		if !ok || c.ruledOut(f) {
+			return value{kind: absent}
+		}
+		if v := c.missing(); v.kind == absent || f.Possible == nil || f.Kind != job.KindQuantity {
+			return v
+		}
+		return value{kind: unknown, bounded: true, low: f.Possible.Low, high: f.Possible.High}
+	}
+}
+
+func figureTerm(name string) term {
+	return func(c *court) value {
+		r := c.sheet.Result(name)
+		if r.Known {
+			return value{kind: number, number: r.Best}
+		}
+		v := c.missing()
+		v.bounded, v.low, v.high = r.Bounded, r.BestLow, r.BestHigh // a rule that compares a figure compares its best value
+		return v
+	}
+}
+
+func rangeTerm(name string, low bool) term {
+	return func(c *court) value {
+		r := c.sheet.Result(name)
+		switch {
+		case !r.Known && (!c.closed || !r.Bounded):
+			v := c.missing()
+			v.bounded, v.low, v.high = r.Bounded, r.Low, r.High
+			return v
+		case low:
+			return value{kind: number, number: r.Low}
+		}
+		return value{kind: number, number: r.High}
+	}
+}
+
+func tableTerm(at any, keys []term) term {
+	if len(keys) == 0 {
+		return constant(valueOf(at))
+	}
+	return func(c *court) value {
+		at := at
+		for _, key := range keys {
+			k := key(c)
+			if k.kind == unknown {
+				return k
+			}
+			table, _ := at.(map[string]any)
+			if at = table[k.text]; at == nil || k.kind != text {
+				return value{kind: absent}
+			}
+		}
+		return valueOf(at)
+	}
+}
+
+func truthy(t term) clause {
+	return func(c *court) truth {
+		switch v := t(c); v.kind {
+		case unknown:
+			return unsettled
+		case absent:
+			return fails
+		case flag:
+			return truthOf(v.flag)
+		}
+		return holds
+	}
+}
+
+func defined(t term) clause {
+	return func(c *court) truth {
+		v := t(c)
+		if v.kind == unknown {
+			return unsettled
+		}
+		return truthOf(v.kind != absent)
+	}
+}
+
+func negated(one clause) clause {
+	return func(c *court) truth {
+		switch one(c) {
+		case holds:
+			return fails
+		case fails:
+			return holds
+		}
+		return unsettled
+	}
+}
+
+// allOf holds where every clause does. One that fails settles it, whatever is not known of the others.
+func allOf(all []clause) clause {
+	return func(c *court) truth {
+		result := holds
+		for _, one := range all {
+			switch one(c) {
+			case fails:
+				return fails
+			case unsettled:
+				result = unsettled
+			}
+		}
+		return result
+	}
+}
+
+// anyOf is the value of the first way that holds. While a way before it is open so is the value, unless all say yes alike.
+func anyOf(ways []plainValue) term {
+	return func(c *court) value {
+		open := false
+		for _, way := range ways {
+			switch way.when(c) {
+			case holds:
+				switch v := way.value(c); {
+				case v.kind == absent:
+				case open && v.kind != flag:
+					return value{kind: unknown}
+				default:
+					return v
+				}
+			case unsettled:
+				open = true
+			}
+		}
+		if open {
+			return value{kind: unknown}
+		}
+		return value{kind: absent}
+	}
+}
+
+func among(t term, items []value) clause {
+	return func(c *court) truth {
+		v := t(c)
+		if v.kind == unknown {
+			return unsettled
+		}
+		return truthOf(slices.Contains(items, v))
+	}
+}
+
+func compared(op string, a, b term) clause {
+	return func(c *court) truth {
+		x := a(c)
+		if x.kind == absent {
+			return fails
+		}
+		y := b(c)
+		switch {
+		case y.kind == absent:
+			return fails
+		case x.kind == unknown || y.kind == unknown:
+			return x.against(op, y)
+		case x.kind != y.kind || x.kind == other:
+			return unsettled
+		case op == "equal":
+			return truthOf(x == y)
+		case op == "neq":
+			return truthOf(x != y)
+		case x.kind != number:
+			return unsettled
+		case op == "gt":
+			return truthOf(x.number > y.number)
+		case op == "gte":
+			return truthOf(x.number >= y.number)
+		case op == "lt":
+			return truthOf(x.number < y.number)
+		}
+		return truthOf(x.number <= y.number)
+	}
+}
+
+// against compares what is not known but bounded: where the whole of its range lies on one side it is settled.
+func (v value) against(op string, other value) truth {
+	low, high, ok := v.bounds()
+	least, most, ok2 := other.bounds()
+	if !ok || !ok2 {
+		return unsettled
+	}
+	return [...]truth{open: unsettled, yes: holds, no: fails}[overlap(op, low, high, least, most)]
+}
+
+func (v value) bounds() (low, high float64, ok bool) {
+	if v.kind == number {
+		return v.number, v.number, true
+	}
+	return v.low, v.high, v.bounded
+}
