@@ -44,30 +44,43 @@ func bottomTemperature(c *Calc) (Value, error) {
 	return Exact(fahrenheit(heat.At(h.Hours, h.Bottom, bottomHour))), nil
 }
 
-// setDelay adds up, hour by hour, the share of its setting that the bottom gets done at its temperature.
+// setDelay adds up, hour by hour, the share of its setting that the bottom gets done at its temperature. Most of it sets within a
+// day, and only where it does not are further hours computed.
 func setDelay(c *Calc) (Value, error) {
-	const longest = 72
+	const day, longest = 20, 72
 	placed := c.Num("load.temperature")
 	plain, err := setAt(c, placed)
 	if err != nil {
 		return Value{}, err
 	}
-	h, err := bottomCourse(c, longest)
-	if err != nil {
-		return Value{}, err
-	}
-	done := 0.0
-	for i := 1; i < len(h.Hours); i++ {
-		at, err := setAt(c, fahrenheit((h.Bottom[i-1]+h.Bottom[i])/2))
+	for _, hours := range []float64{day, longest} {
+		h, err := bottomCourse(c, hours)
 		if err != nil {
 			return Value{}, err
 		}
-		dt := h.Hours[i] - h.Hours[i-1]
-		if done += dt / at; done >= 1 {
-			set := h.Hours[i] - (done-1)*at
+		set, ok, err := bottomSets(c, h)
+		if err != nil {
+			return Value{}, err
+		}
+		if ok {
 			c.Step("at %s throughout it sets after %s, at the bottom after %s", Q(placed, "F"), Q(plain, "h"), Q(set, "h"))
 			return Exact(max(0, set-plain)), nil
 		}
 	}
 	return Value{}, fmt.Errorf("the bottom does not set within %s", Q(longest, "h"))
+}
+
+// bottomSets gives the hour at which the bottom of a slab has set, and whether it has by the end of its course.
+func bottomSets(c *Calc, h *heat.History) (hour float64, ok bool, err error) {
+	done := 0.0
+	for i := 1; i < len(h.Hours); i++ {
+		at, err := setAt(c, fahrenheit((h.Bottom[i-1]+h.Bottom[i])/2))
+		if err != nil {
+			return 0, false, err
+		}
+		if done += (h.Hours[i] - h.Hours[i-1]) / at; done >= 1 {
+			return h.Hours[i] - (done-1)*at, true, nil
+		}
+	}
+	return 0, false, nil
 }

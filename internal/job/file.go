@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 
 	"github.com/goccy/go-yaml"
@@ -245,7 +247,8 @@ func ReadJSON(d *Dictionary, name string, line []byte) (j *Job, say string, err 
 			problems = append(problems, Problem{File: name, Text: path + ": " + err.Error()})
 		}
 	}
-	for key, value := range object {
+	for _, key := range slices.Sorted(maps.Keys(object)) { // the same line gives the same job
+		value := object[key]
 		group, nested := value.(map[string]any)
 		switch {
 		case key == "say" || key == "title" || key == "about":
@@ -255,8 +258,8 @@ func ReadJSON(d *Dictionary, name string, line []byte) (j *Job, say string, err 
 				j.Title = fmt.Sprint(value)
 			}
 		case nested && !strings.Contains(key, "."):
-			for k, v := range group {
-				add(key+"."+k, v)
+			for _, k := range slices.Sorted(maps.Keys(group)) {
+				add(key+"."+k, group[k])
 			}
 		default:
 			add(key, value)

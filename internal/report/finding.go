@@ -3,7 +3,7 @@
 package report
 
 import (
-	"sort"
+	"slices"
 	"sync"
 
 	"hearsay/internal/job"
@@ -133,10 +133,12 @@ func (p *Reporter) Review(r *rulebook.Review) *Review {
 	}
 	out.Warnings = append(out.Warnings, r.Job.Warnings...)
 	out.Unread = append(out.Unread, r.Job.Unread...)
-	for _, j := range r.Judgements {
+	judged := slices.Clone(r.Judgements)
+	slices.SortStableFunc(judged, func(a, b *rulebook.Judgement) int { return rank(a) - rank(b) })
+	out.Findings = make([]Finding, 0, len(judged))
+	for _, j := range judged {
 		out.Findings = append(out.Findings, p.finding(j))
 	}
-	sort.SliceStable(out.Findings, func(i, k int) bool { return rank(out.Findings[i]) < rank(out.Findings[k]) })
 	for _, q := range b.Questions(r) {
 		out.Questions = append(out.Questions, Question{q.Fact, q.Text, q.Settles})
 	}
@@ -156,8 +158,9 @@ var statusRank = map[string]int{rulebook.Wrong: 0, rulebook.Ask: 1, rulebook.Rig
 var severityRank = map[string]int{"stop": 0, "fix": 1, "mind": 2}
 var stageRank = map[string]int{"order": 0, "before": 1, "during": 2, "after": 3}
 
-func rank(f Finding) int {
-	return statusRank[f.Status]*100 + severityRank[f.Severity]*10 + stageRank[f.Stage]
+// rank puts what is wrong first, the worst of it before the rest, and then in the order of the work.
+func rank(j *rulebook.Judgement) int {
+	return statusRank[j.Status]*100 + severityRank[j.Practice.Severity]*10 + stageRank[j.Practice.Stage]
 }
 
 func (p *Reporter) finding(j *rulebook.Judgement) Finding {

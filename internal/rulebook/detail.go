@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -191,10 +192,8 @@ func asFloat(v any) (float64, bool) {
 // practice does not concern the job its figures are not computed, and their own sources stand for what they would read.
 func (c *court) cites(one *Judgement) []limit.Cite {
 	var cites []limit.Cite
-	seen := map[limit.Cite]bool{}
 	add := func(c limit.Cite) {
-		if !seen[c] {
-			seen[c] = true
+		if !slices.Contains(cites, c) {
 			cites = append(cites, c)
 		}
 	}
