@@ -1,4 +1,4 @@
-package cli
+package forecast
 
 import (
 	"os"
@@ -22,7 +22,7 @@ func TestStartHourInTheForecast(t *testing.T) {
 		for path, written := range facts {
 			require.NoError(t, j.State(d, path, written))
 		}
-		return startHour(j, begin)
+		return StartHour(j, begin)
 	}
 	hour, ok := at(map[string]string{"job.start": "9:30 am", "job.date": "2026-01-16"})
 	assert.True(t, ok)
@@ -42,13 +42,13 @@ func TestForecastRows(t *testing.T) {
 	require.NoError(t, err)
 	text, err := os.ReadFile("../../testdata/weather/cold-night.csv")
 	require.NoError(t, err)
-	w, _, err := readForecast("cold-night.csv", text)
+	f, err := Read("cold-night.csv", text)
 	require.NoError(t, err)
 	j := job.New()
-	require.NoError(t, j.State(d, "weather.forecast", forecastRows(w)))
+	require.NoError(t, j.State(d, "weather.forecast", f.Rows))
 	v, _ := j.Value("weather.forecast")
 	rows := v.([]map[string]float64)
-	require.Len(t, rows, len(w.Hours))
+	require.Len(t, rows, len(f.Rows))
 	assert.InDelta(t, 41, rows[0]["air"], 1e-9)
 	assert.InDelta(t, 60, rows[0]["humidity"], 1e-9)
 	assert.InDelta(t, 6, rows[0]["wind"], 1e-9)
