@@ -14,10 +14,13 @@ type Chart struct {
 	ID     string // tells its parts from those of other pictures on a page
 	Title  string
 	Desc   string // what it shows, in words
+	Note   string // what to see in it, in a sentence or two; part of the description, too
 	X, Y   Axis
 	Lines  []Line
 	Levels []Level
 	Marks  []Mark
+	// Floating says that zero means nothing along Y, as with a temperature: the scale need not reach it.
+	Floating bool
 }
 
 // Axis names what is shown along it, with its unit.
@@ -46,7 +49,7 @@ type Mark struct {
 const (
 	width, height          = 600.0, 400.0
 	left, right            = 66.0, 170.0
-	top, bottom            = 58.0, 62.0
+	top, bottom            = 66.0, 62.0
 	ink, soft, pale, alarm = "#171512", "#57524a", "#dcd7cb", "#a8330b"
 )
 
@@ -61,7 +64,7 @@ func (c Chart) SVG() string {
 	d.add(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %.0f %.0f" width="%.0f" height="%.0f" role="img" aria-labelledby="%s-title %s-desc" font-family="Arial, sans-serif" font-size="16" fill="%s">`,
 		width, height, width, height, c.ID, c.ID, ink)
 	d.add(`<title id="%s-title">%s</title>`, c.ID, html.EscapeString(c.Title))
-	d.add(`<desc id="%s-desc">%s</desc>`, c.ID, html.EscapeString(c.Desc))
+	d.add(`<desc id="%s-desc">%s</desc>`, c.ID, html.EscapeString(strings.TrimSpace(c.Desc+" "+c.Note)))
 	d.text(8, 20, "start", ink, c.Title, ` font-weight="700" font-size="17"`)
 	d.axes()
 	d.levels()
@@ -120,13 +123,19 @@ func (d *drawing) scale() bool {
 	for _, m := range d.Marks {
 		wide(m.X, m.Y)
 	}
-	if y0 > 0 && y0 < y1/2 {
+	if y0 > 0 && y0 < y1/2 && !d.Floating {
 		y0 = 0
 	}
 	if y1 == y0 {
 		y1 = y0 + 1
 	}
 	d.xs, d.ys = ticks(x0, x1), ticks(y0, y1)
+	if d.X.Unit == "h" && x1-x0 > 30 && x1-x0 <= 240 {
+		d.xs = every(24, x0, x1)
+		if x1-x0 <= 72 {
+			d.xs = every(12, x0, x1)
+		}
+	}
 	d.x0, d.x1 = x0, x1
 	d.y0, d.y1 = d.ys[0], d.ys[len(d.ys)-1]
 	return true
@@ -141,6 +150,11 @@ func ticks(low, high float64) []float64 {
 			break
 		}
 	}
+	return every(step, low, high)
+}
+
+// every gives the multiples of a step that span a range.
+func every(step, low, high float64) []float64 {
 	var list []float64
 	for i := math.Floor(low/step + 1e-9); i*step < high+step-1e-9*step; i++ {
 		list = append(list, i*step)

@@ -26,7 +26,7 @@ func (d *drawing) axes() {
 	}
 	d.add(`<path d="M%.1f %.1fH%.1f" stroke="%s" stroke-width="1.5"/>`, left, height-bottom, width-right, ink)
 	d.text((left+width-right)/2, height-14, "middle", ink, d.X.String(), "")
-	d.text(8, top-14, "start", soft, d.Y.String(), "")
+	d.text(8, top-20, "start", soft, d.Y.String(), "")
 }
 
 func (d *drawing) levels() {
@@ -64,12 +64,71 @@ func (d *drawing) marks() {
 		x, y := d.px(m.X), d.py(m.Y)
 		d.add(`<path d="M%.1f %.1fV%.1f" stroke="%s" stroke-dasharray="3 3"/>`, x, y, height-bottom, ink)
 		d.add(`<circle cx="%.1f" cy="%.1f" r="5.5" fill="#fff" stroke="%s" stroke-width="2.5"/>`, x, y, ink)
-		anchor, at := "start", x+10
-		if x > (left+width-right)/2 {
-			anchor, at = "end", x-10
-		}
-		d.text(at, y-9, anchor, ink, m.Name, ` font-weight="700" paint-order="stroke" stroke="#fbfaf6" stroke-width="4"`)
 	}
+	var taken []box
+	for _, m := range d.Marks {
+		at := d.room(m, taken)
+		taken = append(taken, at)
+		d.text(at.x0, at.y1-4, "start", ink, m.Name, ` font-weight="700" paint-order="stroke" stroke="#fbfaf6" stroke-width="4"`)
+	}
+}
+
+// box is a part of the picture.
+type box struct{ x0, y0, x1, y1 float64 }
+
+func (b box) holds(x, y float64) bool { return x > b.x0 && x < b.x1 && y > b.y0 && y < b.y1 }
+
+func (b box) meets(o box) bool { return b.x0 < o.x1 && o.x0 < b.x1 && b.y0 < o.y1 && o.y0 < b.y1 }
+
+// room finds where the name of a mark covers least: near it, but off the lines, the limits and the other names.
+func (d *drawing) room(m Mark, taken []box) box {
+	const letter, high = 9.0, 20.0
+	x, y, wide := d.px(m.X), d.py(m.Y), letter*float64(len([]rune(m.Name)))
+	best, least := box{}, 1e9
+	for _, up := range []float64{-8, 8 + high, -28, 28 + high, -50, 50 + high, -75, 75 + high} {
+		for _, from := range []float64{x + 9, x - 9 - wide} {
+			b := box{from, y + up - high, from + wide, y + up}
+			if b.x0 < left || b.x1 > width-right || b.y0 < top || b.y1 > height-bottom {
+				continue
+			}
+			if cover := d.covered(b, taken); cover < least {
+				best, least = b, cover
+			}
+		}
+	}
+	if least == 1e9 { // a name too long for the picture
+		return box{left, y - 8 - high, left + wide, y - 8}
+	}
+	return best
+}
+
+// covered counts what a name in this box would lie on.
+func (d *drawing) covered(b box, taken []box) float64 {
+	sum := 0.0
+	for _, o := range taken {
+		if b.meets(o) {
+			sum += 100
+		}
+	}
+	for _, m := range d.Marks {
+		if b.meets(box{d.px(m.X) - 6, d.py(m.Y) - 6, d.px(m.X) + 6, d.py(m.Y) + 6}) {
+			sum += 100
+		}
+	}
+	for _, l := range d.Levels {
+		if y := d.py(l.Y); y > b.y0 && y < b.y1 {
+			sum += 10
+		}
+	}
+	for _, l := range d.Lines {
+		for x := b.x0; x <= b.x1; x += 4 {
+			low, high, ok := l.at(d.x0 + (x-left)/(width-left-right)*(d.x1-d.x0))
+			if ok && (b.holds(x, d.py(low)) || b.holds(x, d.py(high))) {
+				sum++
+			}
+		}
+	}
+	return sum
 }
 
 // names writes the names of lines and levels at their right ends, pushed apart where they would touch.
@@ -92,7 +151,10 @@ func (d *drawing) names() {
 		}
 	}
 	for i := len(rows) - 1; i >= 0; i-- {
-		limit := height - 6.0
+		limit := height - bottom
+		if apart*float64(len(rows)) > height-bottom-top {
+			limit = height - 6
+		}
 		if i < len(rows)-1 {
 			limit = rows[i+1].y - apart
 		}

@@ -9,7 +9,7 @@ import (
 )
 
 func (a *app) checklistCommand() *cobra.Command {
-	var format string
+	var format, forecast string
 	c := &cobra.Command{
 		Use:   "checklist JOB.yaml",
 		Short: "Print the pre-pour checklist of a job",
@@ -23,7 +23,14 @@ open stands at the top.`,
 			if err != nil {
 				return err
 			}
-			result, err := a.reviewFile(book, args[0])
+			j, err := a.readJob(book, args[0])
+			if err != nil {
+				return err
+			}
+			if _, err := a.stateForecast(book.Facts, j, forecast); err != nil {
+				return err
+			}
+			result, err := a.judge(book, j)
 			if err != nil {
 				return err
 			}
@@ -32,6 +39,7 @@ open stands at the top.`,
 		},
 	}
 	c.Flags().StringVar(&format, "format", "text", "text, markdown or html")
+	c.Flags().StringVar(&forecast, "forecast", "", forecastUse)
 	return c
 }
 

@@ -15,6 +15,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"hearsay/internal/desk"
+	"hearsay/internal/forecast"
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 	"hearsay/internal/report"
@@ -22,7 +23,7 @@ import (
 )
 
 func (a *app) orderCommand() *cobra.Command {
-	var file string
+	var file, weather string
 	c := &cobra.Command{
 		Use:   "order [WORDS…]",
 		Short: "Talk an order through: what is wrong so far, the next question, the order as it should be placed",
@@ -36,10 +37,11 @@ Words: "?" shows what is wrong so far, "facts" what was understood, "forget FACT
 takes a fact out, "done" ends.`,
 		Example: "  hearsay order --file oak-street.yaml \"nine yards of 4000 for a driveway, tomorrow at 7\"",
 		RunE: func(_ *cobra.Command, args []string) error {
-			return a.order(file, strings.Join(args, " "))
+			return a.order(file, weather, strings.Join(args, " "))
 		},
 	}
 	c.Flags().StringVar(&file, "file", "", "keep the order in this `file`, and go on from it")
+	c.Flags().StringVar(&weather, "forecast", "", forecastUse)
 	return c
 }
 
@@ -49,10 +51,11 @@ type talk struct {
 	desk *desk.Desk
 	book *rulebook.Book
 	file string
+	from time.Time // when the forecast begins, where it tells
 	say  io.Writer // where the talk is shown
 }
 
-func (a *app) order(file, first string) error {
+func (a *app) order(file, weather, first string) error {
 	book, err := a.book()
 	if err != nil {
 		return err
@@ -66,11 +69,15 @@ func (a *app) order(file, first string) error {
 	if err != nil {
 		return err
 	}
+	from, err := a.stateForecast(book.Facts, j, weather)
+	if err != nil {
+		return err
+	}
 	d, err := desk.New(book, hear, j)
 	if err != nil {
 		return err
 	}
-	t := &talk{app: a, desk: d, book: book, file: file, say: a.out}
+	t := &talk{app: a, desk: d, book: book, file: file, from: from, say: a.out}
 	if a.json { // the talk goes beside, so that only the order is on standard output
 		t.say = a.err
 	}
@@ -171,6 +178,9 @@ func (t *talk) hear(text string) error {
 	if err != nil {
 		return err
 	}
+	if err := t.startHour(text, &r); err != nil {
+		return err
+	}
 	for _, u := range r.Understood {
 		fmt.Fprintf(t.say, "  %s\n", u)
 	}
@@ -188,6 +198,17 @@ func (t *talk) hear(text string) error {
 	}
 	t.sayWrong(r.Wrong)
 	return t.keep()
+}
+
+// startHour puts the hour of the forecast at which placing starts, where the day and the hour may have been told just now.
+func (t *talk) startHour(text string, r *desk.Reply) error {
+	untold := t.desk.Job.Clone()
+	untold.Drop(forecast.StartFact)
+	hour, ok := forecast.StartHour(untold, t.from)
+	if known, _ := t.desk.Job.Value(forecast.StartFact); !ok || known == hour {
+		return nil
+	}
+	return t.desk.Put(desk.Said{Fact: forecast.StartFact, Value: forecast.Written(hour), Text: text}, r)
 }
 
 func (t *talk) sayWrong(wrong []*rulebook.Judgement) {

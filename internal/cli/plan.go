@@ -18,7 +18,7 @@ var slabFigures = []string{"largest_joint_spacing", "panels", "least_joint_depth
 	"steel_depth", "drying_shrinkage", "joint_opening", "water_to_dry", "days_to_dry", "moisture_tests_needed", "probe_depth"}
 
 func (a *app) planCommand() *cobra.Command {
-	var svg string
+	var svg, forecast string
 	c := &cobra.Command{
 		Use:   "plan JOB.yaml",
 		Short: "Draw the joint plan of a slab, with its steel, its drying time and what to test before it is covered",
@@ -36,10 +36,14 @@ the plan as a drawing.`,
 			if err != nil {
 				return err
 			}
+			if _, err := a.stateForecast(book.Facts, j, forecast); err != nil {
+				return err
+			}
 			return a.plan(book, j, svg)
 		},
 	}
 	c.Flags().StringVar(&svg, "svg", "", "write the plan as a drawing to this `file`")
+	c.Flags().StringVar(&forecast, "forecast", "", forecastUse)
 	return c
 }
 

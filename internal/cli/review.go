@@ -21,6 +21,7 @@ type reviewOptions struct {
 	corrected string
 	say       string
 	picture   string
+	chart     string
 	forecast  string
 }
 
@@ -43,6 +44,7 @@ questions are open, 3 the job could not be used.`,
   hearsay review --units si --json - < job.yaml
   hearsay review --say "Driveway 20x40 at 4 inches, 3000 psi, no air, no curing"
   hearsay review --forecast forecast.csv job.yaml
+  hearsay review --chart --forecast forecast.csv job.yaml
   hearsay review --lines jobs.jsonl`,
 		Args: func(c *cobra.Command, args []string) error {
 			if c.Flags().Changed("say") {
@@ -62,7 +64,9 @@ questions are open, 3 the job could not be used.`,
 	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
 	c.Flags().StringVar(&o.say, "say", "", "review the job that this `text` describes")
 	c.Flags().StringVar(&o.picture, "picture", "", "draw what the facts give, as SVG files in this `folder`")
-	c.Flags().StringVar(&o.forecast, "forecast", "", "take the weather from this `file`: a table (CSV) with named columns, or the hourly\nforecast of the National Weather Service (JSON)")
+	c.Flags().StringVar(&o.chart, "chart", "auto", "print charts in characters: auto (those that what is wrong hangs on), all,\nunicode, ascii (all, in these characters) or none")
+	c.Flags().Lookup("chart").NoOptDefVal = "all"
+	c.Flags().StringVar(&o.forecast, "forecast", "", forecastUse)
 	c.Flags().StringVar(&o.corrected, "corrected", "", "write the job with the least changes that leave nothing wrong to this `file`")
 	return c
 }
@@ -97,10 +101,8 @@ func (a *app) reviewSaid(o reviewOptions) error {
 
 // showJob judges a job and prints what came out.
 func (a *app) showJob(book *rulebook.Book, j *job.Job, o reviewOptions) error {
-	if o.forecast != "" {
-		if err := a.stateForecast(book.Facts, j, o.forecast); err != nil {
-			return err
-		}
+	if _, err := a.stateForecast(book.Facts, j, o.forecast); err != nil {
+		return err
 	}
 	result, err := a.judge(book, j)
 	if err != nil {
@@ -123,7 +125,7 @@ func (a *app) showJob(book *rulebook.Book, j *job.Job, o reviewOptions) error {
 	look := a.look()
 	look.All, look.Working, look.Read = o.all, o.working, o.say != ""
 	result.Text(a.out, look)
-	return nil
+	return a.chartJob(book, j, result, o.chart, look.Width)
 }
 
 func (a *app) readJob(book *rulebook.Book, name string) (*job.Job, error) {
@@ -136,15 +138,6 @@ func (a *app) readJob(book *rulebook.Book, name string) (*job.Job, error) {
 		return j, err
 	}
 	return j, a.hear(book, j, say)
-}
-
-// reviewFile reads and judges one job.
-func (a *app) reviewFile(book *rulebook.Book, name string) (*report.Review, error) {
-	j, err := a.readJob(book, name)
-	if err != nil {
-		return nil, err
-	}
-	return a.judge(book, j)
 }
 
 // judge reviews one job.

@@ -69,6 +69,14 @@ func (d *Desk) Hear(line string) (Reply, error) {
 	return r, err
 }
 
+// Put takes a fact that follows from what was said, and adds to the reply what comes of it.
+func (d *Desk) Put(s Said, r *Reply) error {
+	d.take(s, r)
+	newly, err := d.judge()
+	r.Wrong, r.Mended = append(r.Wrong, newly.wrong...), append(r.Mended, newly.mended...)
+	return err
+}
+
 func dontKnow(line string) bool {
 	text := strings.Trim(strings.ToLower(strings.TrimSpace(line)), ".!?")
 	text = strings.ReplaceAll(text, "'", "")

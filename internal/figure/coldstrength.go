@@ -110,17 +110,18 @@ func timeTo500(c *Calc, accelerated bool) (Value, error) {
 	return hoursOut(c, v, -1), nil
 }
 
-// drawStrength draws the strength at the coldest place by the hour, as the best of the methods has it.
+// drawStrength draws the strength at the coldest place by the hour, from the slowest of the methods to the quickest.
 func drawStrength(c *Calc, j site, h *heat.History) {
 	if !c.Draws() {
 		return
 	}
-	var hours, psi []float64
-	for hour := 3.0; hour <= drawn; hour += 3 {
-		hours = append(hours, hour)
-		psi = append(psi, j.StrengthAt(h, hour).Best*clamp(c.Num("order.strength"), weakest, strongest))
+	ordered := clamp(c.Num("order.strength"), weakest, strongest)
+	var hours, low, high []float64
+	for hour := 0.0; hour <= drawn; hour += 3 {
+		share := j.StrengthAt(h, hour)
+		hours, low, high = append(hours, hour), append(low, share.Low*ordered), append(high, share.High*ordered)
 	}
-	c.Draw("strength at the coldest place", "psi", "h", hours, psi)
+	c.DrawBetween("strength at the coldest place", "psi", "h", hours, low, high)
 }
 
 func orLater(hours, frozen float64) string {

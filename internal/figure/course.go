@@ -24,7 +24,12 @@ func (c *Calc) Draws() bool { return c.sheet.draws }
 
 // Draw adds a course to the result.
 func (c *Calc) Draw(name, unit, along string, x, y []float64) {
-	c.courses = append(c.courses, Course{Name: name, Unit: unit, Along: along, X: x, Low: y, High: y})
+	c.DrawBetween(name, unit, along, x, y, y)
+}
+
+// DrawBetween adds a course that lies between two lines.
+func (c *Calc) DrawBetween(name, unit, along string, x, low, high []float64) {
+	c.courses = append(c.courses, Course{Name: name, Unit: unit, Along: along, X: x, Low: low, High: high})
 }
 
 // spread widens courses by those of another end. Courses that the other end does not have stay as they are.

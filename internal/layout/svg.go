@@ -9,15 +9,17 @@ import (
 	"hearsay/internal/quantity"
 )
 
-// Sizes of the drawing in its own units, which are pixels at its natural size.
+// Sizes of the drawing in its own units, which are pixels at its natural size. Letters are large for it, so that they can
+// still be read where a phone shows it two thirds as wide.
 const (
-	drawWidth  = 760.0 // most that the slab may take
-	drawHeight = 520.0
-	marginLeft = 110.0
-	marginTop  = 54.0
+	drawWidth  = 452.0 // most that the slab may take
+	drawHeight = 420.0
+	marginLeft = 124.0
+	marginTop  = 34.0 // below the heading
 	marginEnd  = 24.0
-	lineHeight = 20.0
-	textWidth  = 7.2 // of a character of the 13 px text, about
+	leastWidth = 600.0
+	lineHeight = 24.0
+	textWidth  = 8.8 // of a character of the 16 px text, about
 )
 
 // SVG draws the plan as a picture to scale, with its text alternative inside.
@@ -25,11 +27,13 @@ func (p Plan) SVG(system quantity.System) string {
 	d := drawing{plan: p, system: system}
 	d.scale = math.Min(drawWidth/p.Slab.Length, drawHeight/p.Slab.Width)
 	d.width, d.height = p.Slab.Length*d.scale, p.Slab.Width*d.scale
-	legend := d.wrapped()
-	below := marginTop + d.height + 96
-	width := math.Max(marginLeft+d.width+marginEnd, 560)
+	legend := d.wrapped(marginLeft, d.plan.legend(system))
+	heading := d.wrapped(8, []string{d.plan.heading(system)})
+	d.top = marginTop + lineHeight*float64(len(heading))
+	below := d.top + d.height + 118
+	width := math.Max(marginLeft+d.width+marginEnd, leastWidth)
 	height := below + lineHeight*float64(len(legend)+1)
-	d.open(width, height)
+	d.open(width, height, heading)
 	d.ground()
 	d.joints()
 	d.columns()
@@ -44,23 +48,26 @@ type drawing struct {
 	system        quantity.System
 	scale         float64
 	width, height float64 // of the slab
+	top           float64 // where it begins
 	out           strings.Builder
 }
 
 // x and y turn feet on the slab into units of the drawing.
 func (d *drawing) x(feet float64) float64 { return marginLeft + feet*d.scale }
-func (d *drawing) y(feet float64) float64 { return marginTop + d.height - feet*d.scale }
+func (d *drawing) y(feet float64) float64 { return d.top + d.height - feet*d.scale }
 
 func (d *drawing) add(format string, args ...any) { fmt.Fprintf(&d.out, format+"\n", args...) }
 
-func (d *drawing) open(width, height float64) {
-	d.add(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %.0f %.0f" width="%.0f" height="%.0f" role="img" aria-labelledby="joint-plan-title joint-plan-desc" font-family="system-ui, sans-serif" font-size="13">`,
+func (d *drawing) open(width, height float64, heading []string) {
+	d.add(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %.0f %.0f" width="%.0f" height="%.0f" role="img" aria-labelledby="joint-plan-title joint-plan-desc" font-family="Arial, sans-serif" font-size="16">`,
 		width, height, width, height)
 	d.add(`<title id="joint-plan-title">%s</title>`, html.EscapeString(d.plan.heading(d.system)))
 	d.add(`<desc id="joint-plan-desc">Joints across, from the left edge: %s. Joints along, from the bottom edge: %s. %s.</desc>`,
 		marks(d.plan.Across, d.system), marks(d.plan.Along, d.system), html.EscapeString(strings.Join(d.plan.legend(d.system), ". ")))
 	d.add(`<rect width="100%%" height="100%%" fill="#fff"/>`)
-	d.text(marginLeft, 22, "start", ` font-weight="600"`, d.plan.heading(d.system))
+	for i, line := range heading {
+		d.text(8, 20+lineHeight*float64(i), "start", ` font-weight="700"`, line)
+	}
 }
 
 func (d *drawing) text(x, y float64, anchor, more, text string) {

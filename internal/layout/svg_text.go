@@ -9,14 +9,14 @@ import (
 // dimensions writes the sides of the panels and of the slab along the bottom and the left.
 func (d *drawing) dimensions() {
 	xs, ys := d.plan.lines()
-	bottom := marginTop + d.height
-	d.chainAcross(runs(xs), bottom+18)
+	bottom := d.top + d.height
+	d.chainAcross(runs(xs), bottom+20)
 	if len(xs) > 2 {
-		d.chainAcross([]run{{1, 0, d.plan.Slab.Length}}, bottom+42)
+		d.chainAcross([]run{{1, 0, d.plan.Slab.Length}}, bottom+52)
 	}
-	d.chainUp(runs(ys), marginLeft-18)
+	d.chainUp(runs(ys), marginLeft-20)
 	if len(ys) > 2 {
-		d.chainUp([]run{{1, 0, d.plan.Slab.Width}}, marginLeft-52)
+		d.chainUp([]run{{1, 0, d.plan.Slab.Width}}, marginLeft-62)
 	}
 }
 
@@ -31,7 +31,7 @@ func (d *drawing) chainAcross(list []run, y float64) {
 			d.add(`<path d="M%.1f %.1fl6 -6" %s/>`, x-3, y+3, dimensionLine)
 		}
 		if label := r.label(d.system); fits(label, (r.to-r.from)*d.scale) {
-			d.text((d.x(r.from)+d.x(r.to))/2, y+16, "middle", "", label)
+			d.text((d.x(r.from)+d.x(r.to))/2, y+19, "middle", "", label)
 		}
 	}
 }
@@ -55,11 +55,11 @@ func (d *drawing) chainUp(list []run, x float64) {
 
 func fits(label string, room float64) bool { return float64(len([]rune(label)))*textWidth < room }
 
-// wrapped breaks the legend to the width of the drawing.
-func (d *drawing) wrapped() []string {
-	most := int((max(560, marginLeft+d.width+marginEnd) - marginLeft - marginEnd) / textWidth)
+// wrapped breaks texts that begin at x to the width of the drawing.
+func (d *drawing) wrapped(x float64, texts []string) []string {
+	most := int((max(leastWidth, marginLeft+d.width+marginEnd) - x - marginEnd) / textWidth)
 	var lines []string
-	for _, l := range d.plan.legend(d.system) {
+	for _, l := range texts {
 		lines = append(lines, strings.Split(wordwrap.String(l, most), "\n")...)
 	}
 	return lines

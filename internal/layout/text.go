@@ -10,8 +10,8 @@ import (
 
 // Sizes of the sketch in characters, which are about twice as high as wide.
 const (
-	sketchColumns = 64
-	sketchRows    = 26
+	sketchColumns = 56 // so that it fits a phone's screen
+	sketchRows    = 23
 	cellColumns   = 4 // least
 	cellRows      = 2
 )

@@ -8,6 +8,7 @@ import (
 	"hearsay/internal/chart"
 	"hearsay/internal/figure"
 	"hearsay/internal/job"
+	"hearsay/internal/layout"
 	"hearsay/internal/quantity"
 	"hearsay/internal/rulebook"
 )
@@ -18,6 +19,25 @@ type Picture struct {
 	Title  string
 	Figure string // of which it is the picture; "" for none
 	SVG    string
+	Chart  *chart.Chart // nil for the joint plan
+	Plan   *layout.Plan // of the joint plan
+	system quantity.System
+}
+
+// drawn makes a picture of a chart.
+func drawn(name, figure string, c chart.Chart) Picture {
+	return Picture{Name: name, Title: c.Title, Figure: figure, SVG: c.SVG(), Chart: &c}
+}
+
+// Text is the picture in characters, for a terminal.
+func (p Picture) Text(style chart.Style) string {
+	switch {
+	case p.Chart != nil:
+		return p.Chart.Text(style)
+	case p.Plan != nil:
+		return style.Fit(p.Plan.Text(p.system))
+	}
+	return ""
 }
 
 // Pictures draws what the facts of a job give. A picture whose facts are not stated is left out.
@@ -84,14 +104,19 @@ func (p *pictures) words(courses []figure.Course) string {
 	return strings.Join(parts, ". ") + "."
 }
 
-// limit gives a limit's number, and whether there is one.
-func (p *pictures) limit(path string) (float64, string, bool) {
+// limit gives a limit's number, its keys leading into a table, and whether there is one.
+func (p *pictures) limit(path string, keys ...string) (float64, bool) {
 	l, ok := p.book.Limits.Find("limit." + path)
 	if !ok {
-		return 0, "", false
+		return 0, false
 	}
-	v, ok := l.Value.(float64)
-	return v, l.Unit, ok
+	v := l.Value
+	for _, k := range keys {
+		table, _ := v.(map[string]any)
+		v = table[k]
+	}
+	n, ok := v.(float64)
+	return n, ok
 }
 
 // freezing is where water freezes, °F.
@@ -99,28 +124,114 @@ const freezing = 32
 
 // slab is the temperature of the slab by the hour, under the cover planned or bare.
 func (p *pictures) slab() Picture {
+	const bare = "Slab temperature without a cover"
 	for _, one := range []struct{ figure, title string }{
-		{"lowest_with_cover", "Slab temperature under the cover planned"}, {"lowest_surface", "Slab temperature without a cover"},
+		{"lowest_with_cover", "Slab temperature under the cover planned"}, {"lowest_surface", bare},
 	} {
 		r := p.sheet.Drawn(one.figure)
 		if len(r.Courses) == 0 {
 			continue
 		}
-		c := chart.Chart{ID: "slab", Title: one.title, X: p.axis("hours after placing", "h"), Y: p.axis("temperature", "F"), Lines: p.lines(r.Courses),
-			Levels: []chart.Level{{Name: "freezing", Y: p.to(freezing, "F")}}, Desc: one.title + " by the hour. " + p.words(r.Courses)}
-		if hour := p.sheet.Result("hours_to_500"); hour.Known && hour.Best < r.Courses[0].X[len(r.Courses[0].X)-1] {
-			c.Marks = append(c.Marks, chart.Mark{Name: p.safe(), X: hour.Best, Y: p.to(at(r.Courses[0], hour.Best), "F")})
-			c.Desc += fmt.Sprintf(" %s is reached after %s.", p.safe(), p.print(hour.Best, "h"))
+		title := one.title
+		if cover, _ := p.job.Value("protection.cover"); cover == "none" {
+			title = bare
 		}
-		return Picture{"slab", one.title, one.figure, c.SVG()}
+		c := chart.Chart{ID: "slab", Title: title, X: p.axis("hours after placing", "h"), Y: p.axis("temperature", "F"), Lines: p.lines(r.Courses),
+			Levels: []chart.Level{{Name: "freezing", Y: p.to(freezing, "F")}}, Desc: title + " by the hour. " + p.words(r.Courses), Floating: true}
+		p.events(&c, r)
+		return drawn("slab", one.figure, c)
 	}
 	return Picture{}
 }
 
+// events marks on the courses of a slab when it freezes and when it stands freezing, and says what closes the gap.
+func (p *pictures) events(c *chart.Chart, r *figure.Result) {
+	var note []string
+	strong, frozen := p.sheet.Result("hours_to_500"), math.Inf(1)
+	if point, ok := p.limit("cold.freezing_point", "usual"); ok && r.Known {
+		var where string
+		if frozen, where = firstBelow(r.Courses, point); math.IsInf(frozen, 1) {
+			note = append(note, fmt.Sprintf("It does not freeze in %s.", p.print(r.Courses[0].X[len(r.Courses[0].X)-1], "h")))
+		} else {
+			c.Marks = append(c.Marks, chart.Mark{Name: "freezes", X: frozen, Y: p.to(point, "F")})
+			note = append(note, fmt.Sprintf("The %s freezes first, after %s.", where, p.print(tenth(frozen), "h")))
+		}
+	}
+	switch last := r.Courses[0].X[len(r.Courses[0].X)-1]; {
+	case !strong.Known:
+	case strong.Best < last:
+		c.Marks = append(c.Marks, chart.Mark{Name: p.safe(), X: strong.Best, Y: p.to(coldestAt(r.Courses, strong.Best), "F")})
+		note = append(note, fmt.Sprintf("It has %s after %s.", p.safe(), p.print(tenth(strong.Best), "h")))
+	case frozen < last:
+		note = append(note, fmt.Sprintf("It does not have %s before that.", p.safe()))
+	default:
+		note = append(note, fmt.Sprintf("It does not have %s in that time.", p.safe()))
+	}
+	note = append(note, p.closes()...)
+	c.Note = strings.Join(note, " ")
+}
+
+// closes says which cover keeps the slab from freezing, where the one planned does not.
+func (p *pictures) closes() []string {
+	need, hours, planned := p.sheet.Result("r_needed"), p.sheet.Result("cover_hours_needed"), 0.0
+	if v, ok := p.job.Value("protection.r_value"); ok {
+		planned = v.(float64)
+	}
+	cover, _ := p.job.Value("protection.cover")
+	most, _ := p.limit("cold.thickest_cover")
+	switch {
+	case !need.Known || cover == "enclosure" || need.Best <= planned:
+		return nil
+	case need.Best > most:
+		return []string{"No cover alone closes the gap: heat it."}
+	case !hours.Known:
+		return []string{fmt.Sprintf("A cover of %s closes the gap.", p.print(need.Best, "R"))}
+	}
+	return []string{fmt.Sprintf("A cover of %s for %s closes the gap.", p.print(need.Best, "R"), p.print(hours.Best, "h"))}
+}
+
+func highest(list []float64) int {
+	at := 0
+	for i, v := range list {
+		if v > list[at] {
+			at = i
+		}
+	}
+	return at
+}
+
+func tenth(v float64) float64 { return math.Round(v*10) / 10 }
+
+// firstBelow is when and where the first of these courses comes down to a value; +Inf where none does.
+func firstBelow(courses []figure.Course, value float64) (hour float64, where string) {
+	hour = math.Inf(1)
+	for _, c := range courses {
+		for i := 1; i < len(c.X); i++ {
+			if a, b := c.Low[i-1], c.Low[i]; b <= value {
+				at := c.X[i-1] + (c.X[i]-c.X[i-1])*math.Max(0, (a-value)/math.Max(a-b, 1e-9))
+				if at < hour {
+					hour, where = at, c.Name
+				}
+				break
+			}
+		}
+	}
+	return hour, where
+}
+
+// coldestAt is the lowest of these courses at x.
+func coldestAt(courses []figure.Course, x float64) float64 {
+	low := math.Inf(1)
+	for _, c := range courses {
+		low = math.Min(low, at(c, x))
+	}
+	return low
+}
+
 // safe is the strength that stands one freeze, in words.
 func (p *pictures) safe() string {
-	if v, unit, ok := p.limit("cold.safe_strength"); ok {
-		return p.print(v, unit)
+	if v, ok := p.limit("cold.safe_strength"); ok {
+		return p.print(v, "psi")
 	}
 	return "safe strength"
 }
@@ -142,11 +253,25 @@ func (p *pictures) strength() Picture {
 	if len(r.Courses) == 0 {
 		return Picture{}
 	}
-	if v, unit, ok := p.limit("cold.safe_strength"); ok {
-		c.Levels = append(c.Levels, chart.Level{Name: "stands a freeze", Y: p.to(v, unit)})
+	if v, ok := p.limit("cold.safe_strength"); ok {
+		c.Levels = append(c.Levels, chart.Level{Name: "stands a freeze", Y: p.to(v, "psi")})
 	}
 	c.Desc = title + " by the hour. " + p.words(r.Courses)
-	return Picture{"strength", title, "hours_to_500", c.SVG()}
+	c.Note = p.harmed()
+	return drawn("strength", "hours_to_500", c)
+}
+
+// harmed says when concrete freezes that is not strong enough for it.
+func (p *pictures) harmed() string {
+	slab, strong := p.sheet.Drawn("lowest_with_cover"), p.sheet.Result("hours_to_500")
+	point, ok := p.limit("cold.freezing_point", "usual")
+	if !ok || !slab.Known || !strong.Known {
+		return ""
+	}
+	if frozen, where := firstBelow(slab.Courses, point); frozen < strong.Best {
+		return fmt.Sprintf("The %s freezes after %s, before it has %s: do not count on what it gains from then on.", where, p.print(tenth(frozen), "h"), p.safe())
+	}
+	return ""
 }
 
 func (p *pictures) evaporation() Picture {
@@ -161,5 +286,10 @@ func (p *pictures) evaporation() Picture {
 		c.Levels = append(c.Levels, chart.Level{Name: "cracks from here on", Y: p.to(most.High, most.Figure.Unit)})
 		c.Desc += fmt.Sprintf(" Cracks are to be expected from %s on.", p.print(most.High, most.Figure.Unit))
 	}
-	return Picture{"evaporation", title, "evaporation_worst", c.SVG()}
+	worst := r.Courses[0]
+	if i := highest(worst.High); r.Known {
+		c.Marks = append(c.Marks, chart.Mark{Name: "worst", X: worst.X[i], Y: p.to(worst.High[i], worst.Unit)})
+		c.Note = fmt.Sprintf("It is worst at hour %.3g of the forecast: %s.", worst.X[i], p.print(worst.High[i], worst.Unit))
+	}
+	return drawn("evaporation", "evaporation_worst", c)
 }

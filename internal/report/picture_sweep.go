@@ -85,7 +85,7 @@ func (p *pictures) water() Picture {
 	if v, ok := p.job.Value("order.strength"); ok {
 		c.Levels = append(c.Levels, chart.Level{Name: "ordered", Y: p.to(v.(float64), "psi")})
 	}
-	return Picture{"water", title, "strength_after_water", c.SVG()}
+	return drawn("water", "strength_after_water", c)
 }
 
 // drying is how long a floor dries against its water-cement ratio.
@@ -101,7 +101,7 @@ func (p *pictures) drying() Picture {
 	if r := p.sheet.Result("drying_time"); r.Known || r.Bounded { // bounded: it has so many at most
 		c.Levels = append(c.Levels, chart.Level{Name: "days there are", Y: r.High})
 	}
-	return Picture{"drying", title, "days_to_dry", c.SVG()}
+	return drawn("drying", "days_to_dry", c)
 }
 
 // joints is the plan of the joints as they should be.
@@ -112,7 +112,7 @@ func (p *pictures) joints() Picture {
 		return n
 	}
 	spacing, aspect := p.sheet.Result("largest_joint_spacing"), 1.5
-	if v, _, ok := p.limit("joints.most_aspect"); ok {
+	if v, ok := p.limit("joints.most_aspect"); ok {
 		aspect = v
 	}
 	kind, _ := p.job.Value("member.kind")
@@ -129,5 +129,5 @@ func (p *pictures) joints() Picture {
 	if err != nil {
 		return Picture{}
 	}
-	return Picture{"joints", "Joint plan", "panels", plan.SVG(p.system)}
+	return Picture{Name: "joints", Title: "Joint plan", Figure: "panels", SVG: plan.SVG(p.system), Plan: &plan, system: p.system}
 }
