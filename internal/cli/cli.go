@@ -48,7 +48,9 @@ type badInput struct{ error }
 
 // Main runs one command and gives its exit status.
 func Main(args []string, in io.Reader, out, errs io.Writer) int {
-	debug.SetGCPercent(400) // one command, then the end: compiling the rules allocates much and frees little
+	// One command, then the end: compiling the rules allocates much and frees little, so nothing is collected below this.
+	debug.SetGCPercent(-1)
+	debug.SetMemoryLimit(128 << 20)
 	a := &app{in: in, out: out, err: errs}
 	root := a.root()
 	root.SetArgs(args)

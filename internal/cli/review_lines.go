@@ -41,7 +41,7 @@ func (a *app) reviewLines(book *rulebook.Book, name string) error {
 		return err
 	}
 	defer done()
-	debug.SetGCPercent(800) // little is kept from line to line
+	debug.SetMemoryLimit(192 << 20) // little is kept from line to line
 	r := &lineReviewer{app: a, book: book, report: report.NewReporter(book, system), name: name}
 	workers := runtime.GOMAXPROCS(0)
 	queue := make(chan chan reviewed, 4*workers) // in the order of the lines, and no longer than this

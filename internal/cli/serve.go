@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"log/slog"
+	"math"
 	"net"
 	"net/http"
 	"os"
@@ -73,6 +74,7 @@ use (--public https://desk.example).`,
 
 func (a *app) serve(ctx context.Context, o serveOptions) error {
 	debug.SetGCPercent(200) // the server goes on, other than the commands
+	debug.SetMemoryLimit(math.MaxInt64)
 	debug.SetMemoryLimit(mostMemory)
 	listener, err := net.Listen("tcp", o.address)
 	if err != nil {

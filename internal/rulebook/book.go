@@ -11,6 +11,7 @@ import (
 	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/storage"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
+	"golang.org/x/sync/errgroup"
 
 	"hearsay/internal/document"
 	"hearsay/internal/figure"
@@ -27,14 +28,15 @@ type Book struct {
 	byID      map[string]*Practice
 	cautions  map[string]*Caution
 	modules   map[string]*ast.Module
-	tests     map[string]*ast.Module
 	texts     map[string][]byte // of every file read, by name
 	revision  string
+	packed    bool // packs are laid over what is built in
 
 	figuresRead []string          // by any practice
 	plain       map[string]*plain // by practice id: those that can be decided without the evaluator
 	memo        memo
 
+	hang     sync.Once
 	compile  sync.Once
 	failed   error
 	compiler *ast.Compiler
@@ -52,31 +54,19 @@ type singleQueries struct{ wrong, here rego.PreparedPartialQuery }
 // and lays the packs over it in their order. It parses the rules and does not compile them: that happens at the first
 // judgement, since most commands need none.
 func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
-	facts, err := job.LoadDictionary(fsys)
-	if err != nil {
-		return nil, err
-	}
-	limits, err := limit.Load(fsys)
-	if err != nil {
-		return nil, err
-	}
-	for _, p := range packs {
-		if err := p.lay(facts, limits); err != nil {
-			return nil, err
+	b := &Book{packed: len(packs) > 0, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
+	var group errgroup.Group
+	group.Go(func() (err error) { // the rules take as long as all the rest
+		if b.texts, err = readAll(fsys); err == nil {
+			b.modules, b.practices, err = parse(b.texts)
 		}
+		return err
+	})
+	err := b.loadKnowledge(fsys, packs)
+	if parsed := group.Wait(); err == nil {
+		err = parsed
 	}
-	figures, err := figure.New(limits)
 	if err != nil {
-		return nil, err
-	}
-	b := &Book{Facts: facts, Limits: limits, Figures: figures, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
-	if b.cautions, err = loadCautions(fsys, limits); err != nil {
-		return nil, err
-	}
-	if b.texts, err = readAll(fsys); err != nil {
-		return nil, err
-	}
-	if b.modules, b.tests, b.practices, err = parse(b.texts); err != nil {
 		return nil, err
 	}
 	for _, p := range packs {
@@ -86,6 +76,26 @@ func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
 	}
 	b.revision = revisionOf(b.texts)
 	return b, b.link()
+}
+
+// loadKnowledge reads the facts, limits and cautions, with what the packs say of them, and makes the figures.
+func (b *Book) loadKnowledge(fsys fs.FS, packs []*Pack) (err error) {
+	if b.Facts, err = job.LoadDictionary(fsys); err != nil {
+		return err
+	}
+	if b.Limits, err = limit.Load(fsys); err != nil {
+		return err
+	}
+	for _, p := range packs {
+		if err := p.lay(b.Facts, b.Limits); err != nil {
+			return err
+		}
+	}
+	if b.Figures, err = figure.New(b.Limits); err != nil {
+		return err
+	}
+	b.cautions, err = loadCautions(fsys, b.Limits)
+	return err
 }
 
 func loadCautions(fsys fs.FS, limits *limit.Book) (map[string]*Caution, error) {
@@ -188,7 +198,8 @@ func (b *Book) Caution(id string) (*Caution, bool) {
 // Compile compiles the rules now; judging does it when it is first needed. The error names file, line and what is wrong.
 func (b *Book) Compile() error { return b.ready() }
 
-// ready compiles the rules once.
+// ready compiles the rules once. What is built in waits until something must be evaluated; the rules of a pack are held to what is
+// allowed before anything is judged by them.
 func (b *Book) ready() error {
 	b.compile.Do(func() { b.failed = b.prepare() })
 	return b.failed
@@ -198,13 +209,19 @@ func (b *Book) prepare() error {
 	b.compiler = ast.NewCompiler().WithStrict(true).WithCapabilities(allowed())
 	b.compiler.Compile(b.modules)
 	if b.compiler.Failed() {
-		return b.compiler.Errors
+		return fmt.Errorf("the rulebook does not compile: %w", b.compiler.Errors)
 	}
 	b.store = inmem.NewFromObjectWithOpts(map[string]any{"limit": b.Limits.Data()}, inmem.OptRoundTripOnWrite(false))
-	for _, p := range b.practices {
-		p.hangs = b.hangsOn(p)
-	}
 	return nil
+}
+
+// hangings finds, once, what every practice hangs on.
+func (b *Book) hangings() {
+	b.hang.Do(func() {
+		for _, p := range b.practices {
+			p.hangs = b.hangsOn(p)
+		}
+	})
 }
 
 func (b *Book) query(q string) *rego.Rego {
@@ -217,6 +234,9 @@ func (b *Book) single(ctx context.Context, p *Practice) (singleQueries, error) {
 	defer b.detailsLock.Unlock()
 	if q, ok := b.singles[p.ID]; ok {
 		return q, nil
+	}
+	if err := b.ready(); err != nil {
+		return singleQueries{}, err
 	}
 	var q singleQueries
 	var err error
@@ -238,6 +258,9 @@ func (b *Book) detail(ctx context.Context, p *Practice) (rego.PreparedEvalQuery,
 	if q, ok := b.details[p.ID]; ok {
 		return q, nil
 	}
+	if err := b.ready(); err != nil {
+		return rego.PreparedEvalQuery{}, err
+	}
 	q, err := b.query(fmt.Sprintf("rule := data.practice[%q][%q]", p.Topic, p.ID[len(p.Topic)+1:])).PrepareForEval(ctx)
 	if err == nil {
 		b.details[p.ID] = q
@@ -248,7 +271,7 @@ func (b *Book) detail(ctx context.Context, p *Practice) (rego.PreparedEvalQuery,
 // Warm compiles the rules and prepares every query, which the first judgements would otherwise wait for.
 func (b *Book) Warm(ctx context.Context) error {
 	if err := b.ready(); err != nil {
-		return fmt.Errorf("the rulebook does not compile: %w", err)
+		return err
 	}
 	for _, p := range b.practices {
 		if _, err := b.single(ctx, p); err != nil {

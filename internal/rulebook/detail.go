@@ -219,5 +219,5 @@ func (c *court) cites(one *Judgement) []limit.Cite {
 	return cites
 }
 
-// Modules gives the parsed rules and tests by file name, for tools that look into them.
-func (b *Book) Modules() (rules, tests map[string]*ast.Module) { return b.modules, b.tests }
+// Modules gives the parsed rules by file name, for tools that look into them.
+func (b *Book) Modules() map[string]*ast.Module { return b.modules }

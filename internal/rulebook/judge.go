@@ -83,9 +83,13 @@ func (b *Book) JudgeOne(ctx context.Context, j *job.Job, id string) (*Judgement,
 	return c.judge(ctx, p)
 }
 
+// court opens the judging of a job.
 func (b *Book) court(j *job.Job) (*court, error) {
-	if err := b.ready(); err != nil {
-		return nil, fmt.Errorf("the rulebook does not compile: %w", err)
+	b.hangings()
+	if b.packed {
+		if err := b.ready(); err != nil {
+			return nil, err
+		}
 	}
 	return &court{book: b, job: j, sheet: b.Figures.Sheet(j)}, nil
 }

@@ -123,15 +123,12 @@ func (b *Book) add(p *Pack) error {
 			return fmt.Errorf("%s: the shared conditions of trade/ cannot be changed by a pack: write the condition into the practice", name)
 		}
 	}
-	modules, tests, practices, err := parse(texts)
+	modules, practices, err := parse(texts)
 	if err != nil {
 		return err
 	}
 	for name, m := range modules {
 		b.modules[name] = m
-	}
-	for name, m := range tests {
-		b.tests[name] = m
 	}
 	for name, text := range texts {
 		b.texts[p.Name+"/"+name] = text

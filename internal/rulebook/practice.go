@@ -5,11 +5,16 @@ package rulebook
 import (
 	"fmt"
 	"io/fs"
+	"maps"
 	"path"
+	"runtime"
+	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+	"golang.org/x/sync/errgroup"
 )
 
 // Practice is one thing done right or wrong, as its rule file describes it.
@@ -72,41 +77,49 @@ func readAll(fsys fs.FS) (map[string][]byte, error) {
 	return texts, nil
 }
 
-// parse reads every rule and helper module. Practices lie two folders deep; a practice's package is
-// practice.<topic>["<name>"], whatever the file says otherwise is an error. Tests are returned apart.
-func parse(texts map[string][]byte) (modules, tests map[string]*ast.Module, practices []*Practice, err error) {
-	modules, tests = map[string]*ast.Module{}, map[string]*ast.Module{}
-	for file, text := range texts {
-		if path.Ext(file) != ".rego" {
+// parse reads every rule and helper module, several at a time; tests wait until they are run. Practices lie two folders deep;
+// a practice's package is practice.<topic>["<name>"], whatever the file says otherwise is an error.
+func parse(texts map[string][]byte) (modules map[string]*ast.Module, practices []*Practice, err error) {
+	modules = map[string]*ast.Module{}
+	var lock sync.Mutex
+	var group errgroup.Group
+	group.SetLimit(runtime.GOMAXPROCS(0))
+	for _, file := range slices.Sorted(maps.Keys(texts)) {
+		if path.Ext(file) != ".rego" || isTest(file) {
 			continue
 		}
-		isTest := strings.HasSuffix(file, "_test.rego")
-		m, err := ast.ParseModuleWithOpts(file, string(text), ast.ParserOptions{RegoVersion: ast.RegoV1, ProcessAnnotation: !isTest})
-		if err != nil {
-			return nil, nil, nil, err
-		}
-		if isTest {
-			tests[file] = m
-			continue
-		}
-		modules[file] = m
-		if path.Dir(file) == "trade" {
-			continue
-		}
-		p, err := describe(file, m)
-		if err != nil {
-			return nil, nil, nil, fmt.Errorf("%s: %w", file, err)
-		}
-		practices = append(practices, p)
+		group.Go(func() error {
+			m, err := ast.ParseModuleWithOpts(file, string(texts[file]), ast.ParserOptions{RegoVersion: ast.RegoV1, ProcessAnnotation: true})
+			if err != nil {
+				return err
+			}
+			var p *Practice
+			if path.Dir(file) != "trade" {
+				if p, err = describe(file, m); err != nil {
+					return fmt.Errorf("%s: %w", file, err)
+				}
+			}
+			lock.Lock()
+			defer lock.Unlock()
+			modules[file] = m
+			if p != nil {
+				practices = append(practices, p)
+			}
+			return nil
+		})
+	}
+	if err := group.Wait(); err != nil {
+		return nil, nil, err
 	}
 	sort.Slice(practices, func(i, j int) bool { return practices[i].ID < practices[j].ID })
-	return modules, tests, practices, nil
+	return modules, practices, nil
 }
+
+func isTest(file string) bool { return strings.HasSuffix(file, "_test.rego") }
 
 func describe(file string, m *ast.Module) (*Practice, error) {
 	topic, name := path.Dir(file), strings.TrimSuffix(path.Base(file), ".rego")
-	want := ast.MustParseRef(fmt.Sprintf("data.practice[%q][%q]", topic, name))
-	if !m.Package.Path.Equal(want) {
+	if !slices.Equal(refWords(m.Package.Path), []string{"data", "practice", topic, name}) {
 		return nil, fmt.Errorf("its package must be practice.%s[%q], to match where it lies", topic, name)
 	}
 	p := &Practice{ID: topic + "/" + name, Topic: topic, File: file, module: m}

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"maps"
+	"strings"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -23,9 +24,17 @@ const testTime = 20 * time.Second
 
 // RunTests runs the Rego tests that stand beside the rules, packs' included.
 func (b *Book) RunTests() ([]TestResult, error) {
-	modules := map[string]*ast.Module{}
-	maps.Copy(modules, b.modules)
-	maps.Copy(modules, b.tests)
+	modules := maps.Clone(b.modules)
+	for name, text := range b.texts {
+		if !isTest(name) || strings.Count(name, "/") != 1 { // the texts of a pack are there under its name, too
+			continue
+		}
+		m, err := ast.ParseModuleWithOpts(name, string(text), ast.ParserOptions{RegoVersion: ast.RegoV1})
+		if err != nil {
+			return nil, err
+		}
+		modules[name] = m
+	}
 	ctx := context.Background()
 	store := inmem.NewFromObject(map[string]any{"limit": b.Limits.Data()})
 	var results []TestResult

@@ -3,6 +3,7 @@ package sample
 
 import (
 	"encoding/json"
+	"fmt"
 	"io"
 	"math/rand/v2"
 	"strings"
@@ -67,25 +68,54 @@ func agrees(b *rulebook.Book, j *job.Job) bool {
 	return true
 }
 
+// Near draws a job like another: it states about keep of 100 of its facts, every quantity moved by up to 3 %, as the orders
+// of one plant resemble each other. Hourly series are left out.
+func Near(random *rand.Rand, b *rulebook.Book, j *job.Job, keep int) *job.Job {
+	near := job.New()
+	for _, s := range j.Stated {
+		if s.From != "" || random.IntN(100) >= keep {
+			continue
+		}
+		if v, ok := s.Value.(float64); ok && s.Fact.Kind == job.KindQuantity {
+			s.Value = v * (0.97 + 0.06*random.Float64())
+		}
+		if value, ok := written(s); ok {
+			next := near.Clone()
+			if next.State(b.Facts, s.Fact.Path, value) == nil {
+				near = next
+			}
+		}
+	}
+	return near
+}
+
 // Line writes what a job states as one line of `hearsay review --lines`.
 func Line(w io.Writer, j *job.Job) error {
 	facts := map[string]any{}
 	for _, s := range j.Stated {
-		if s.From != "" {
-			continue
-		}
-		switch v := s.Value.(type) {
-		case float64:
-			facts[s.Fact.Path] = map[string]any{"value": v, "unit": s.Fact.Unit}
-		case []float64:
-			var list []any
-			for _, one := range v {
-				list = append(list, map[string]any{"value": one, "unit": s.Fact.Unit})
-			}
-			facts[s.Fact.Path] = list
-		default:
-			facts[s.Fact.Path] = v
+		if value, ok := written(s); ok && s.From == "" {
+			facts[s.Fact.Path] = value
 		}
 	}
 	return json.NewEncoder(w).Encode(facts)
+}
+
+// written gives a fact as a job file has it.
+func written(s job.Stated) (any, bool) {
+	switch v := s.Value.(type) {
+	case float64:
+		if s.Fact.Kind == job.KindTime {
+			return fmt.Sprintf("%d:%02d", int(v), int(v*60+0.5)%60), true
+		}
+		return map[string]any{"value": v, "unit": s.Fact.Unit}, true
+	case []float64:
+		var list []any
+		for _, one := range v {
+			list = append(list, map[string]any{"value": one, "unit": s.Fact.Unit})
+		}
+		return list, true
+	case []map[string]float64:
+		return nil, false
+	}
+	return s.Value, true
 }
