@@ -79,11 +79,33 @@ func TestReadRefusesWithPlaceAndWayOut(t *testing.T) {
 }
 
 func TestTheOneValueLeftFollows(t *testing.T) {
-	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("exposure:\n  freezes: yes\n"))
+	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("metal:\n  prestressed: no\n"))
 	require.NoError(t, err)
-	outdoors, ok := j.Value("exposure.outdoors")
+	prestressed, ok := j.Value("member.prestressed")
 	assert.True(t, ok)
-	assert.Equal(t, true, outdoors, "what is indoors does not freeze in service, so what freezes is outdoors")
+	assert.Equal(t, false, prestressed, "a prestressed member has prestressing steel in it, so what has none is not prestressed")
+}
+
+// A building without heat freezes, and salt drips in it from cars; a house that people live in does not freeze.
+func TestAFloorIndoorsMayFreeze(t *testing.T) {
+	for text, freezes := range map[string]any{
+		"member: {use: garage floor}\nexposure: {outdoors: no, freezes: yes, salted: yes}\n": true,
+		"member: {use: garage floor}\nexposure: {outdoors: no, salted: yes}\n":               true, // salt is for ice
+		"member: {use: garage floor}\nexposure: {outdoors: no}\n":                            nil,
+		"member: {use: warehouse floor}\n":                                                   nil,
+		"member: {use: interior floor}\n":                                                    nil,
+		"member: {use: house floor}\n":                                                       false,
+		"exposure: {freezes: no}\n":                                                          false,
+	} {
+		j, _, err := job.Read(dictionary(t), "job.yaml", []byte(text))
+		require.NoError(t, err, text)
+		v, _ := j.Value("exposure.freezes")
+		assert.Equal(t, freezes, v, text)
+	}
+	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("exposure: {freezes: yes}\n"))
+	require.NoError(t, err)
+	_, known := j.Value("exposure.outdoors")
+	assert.False(t, known, "what freezes may stand in a building")
 }
 
 func TestUnusualValueIsTakenWithAWarning(t *testing.T) {
