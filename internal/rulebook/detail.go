@@ -144,6 +144,9 @@ func (c *court) side(n *Number, written any) *float64 {
 		v, known := c.job.Value(path)
 		number, isNumber := v.(float64)
 		if !known || !isNumber {
+			if f != nil {
+				n.otherSide(f.Unit)
+			}
 			return nil
 		}
 		n.Unit = f.Unit
@@ -155,6 +158,9 @@ func (c *court) side(n *Number, written any) *float64 {
 		low, high = r.BestLow, r.BestHigh
 	}
 	if !r.Known && (!r.Bounded || high > vague*low) {
+		if f, ok := c.book.Figures.Find(name); ok {
+			n.otherSide(f.Unit)
+		}
 		return nil
 	}
 	n.Unit, n.Figure, n.Bounded = r.Figure.Unit, name, r.Bounded
@@ -170,6 +176,13 @@ func (c *court) side(n *Number, written any) *float64 {
 		n.Low, n.High = &low, &high
 	}
 	return &best
+}
+
+// otherSide gives the other side, which may be a bare number, the unit of one that is not known.
+func (n *Number) otherSide(unit string) {
+	if n.Unit == "" {
+		n.Unit = unit
+	}
 }
 
 // vague is how wide a range may be, high over low, to be worth printing where facts are missing.

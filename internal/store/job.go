@@ -41,6 +41,8 @@ type Content struct {
 type Stated struct {
 	Fact    string `json:"fact"`
 	Written any    `json:"written"` // text, or what JSON makes of a list or an hourly series
+	// Begins is when the first hour of an hourly series is; zero where that is not told.
+	Begins time.Time `json:"begins,omitzero"`
 }
 
 // stateLasts is how long changes go into the same state. What is typed and corrected in one sitting is one state.

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"time"
 
+	"hearsay/internal/forecast"
+	"hearsay/internal/job"
 	"hearsay/internal/store"
 )
 
@@ -27,6 +29,8 @@ type contentJSON struct {
 	Facts    map[string]any `json:"facts"`
 	Dropped  []string       `json:"dropped"`
 	NotKnown []string       `json:"not_known"`
+	// ForecastBegins is when the hourly forecast begins, where it tells.
+	ForecastBegins time.Time `json:"forecast_begins,omitzero"`
 }
 
 // jobSent is a job as programs send it.
@@ -37,6 +41,8 @@ type jobSent struct {
 	Dropped  []string       `json:"dropped"`
 	NotKnown []string       `json:"not_known"`
 	Version  int            `json:"version"` // that was changed; 0 changes any
+
+	ForecastBegins time.Time `json:"forecast_begins"`
 }
 
 func jobOut(j *store.Job) jobJSON {
@@ -45,7 +51,7 @@ func jobOut(j *store.Job) jobJSON {
 }
 
 func contentOut(c store.Content) contentJSON {
-	out := contentJSON{Facts: map[string]any{}, Dropped: nonNil(c.Dropped), NotKnown: nonNil(c.Skipped)}
+	out := contentJSON{Facts: map[string]any{}, Dropped: nonNil(c.Dropped), NotKnown: nonNil(c.Skipped), ForecastBegins: begins(c)}
 	for _, st := range c.Stated {
 		out.Facts[st.Fact] = st.Written
 	}
@@ -64,9 +70,21 @@ func (s *Server) content(sent jobSent) (*store.Content, error) {
 		}
 	}
 	for _, f := range s.Book.Facts.Facts() {
-		if written, ok := sent.Facts[f.Path]; ok {
-			c.Stated = append(c.Stated, store.Stated{Fact: f.Path, Written: written})
+		written, ok := sent.Facts[f.Path]
+		if !ok {
+			continue
 		}
+		one := store.Stated{Fact: f.Path, Written: written}
+		if text, ok := written.(string); ok && f.Kind == job.KindSeries { // as it came, a table or JSON
+			read, err := forecast.Read("", []byte(text))
+			if err != nil {
+				return nil, problem{http.StatusUnprocessableEntity, "fail.job", []any{"problems", f.Path + ": " + err.Error()}}
+			}
+			one.Written, one.Begins = read.Rows, read.Begins
+		} else if f.Path == forecast.Fact {
+			one.Begins = sent.ForecastBegins
+		}
+		c.Stated = append(c.Stated, one)
 	}
 	var why []string
 	for _, refused := range s.understand(*c).Refused {

@@ -1,8 +1,10 @@
 package web
 
 import (
+	"cmp"
 	"net/http"
 	"slices"
+	"strings"
 
 	"hearsay/internal/belief"
 	"hearsay/internal/limit"
@@ -25,8 +27,35 @@ type beliefShown struct {
 	Numbers   []string        `json:"numbers"`
 	Say       string          `json:"say"`
 
-	Links   []link `json:"-"` // the practices
-	Figures []link `json:"-"`
+	Cited   []cited `json:"-"` // the numbers, each with where it is from
+	Links   []link  `json:"-"` // the practices
+	Figures []link  `json:"-"`
+}
+
+// cited is a line with the works and remarks that stand in brackets at its end.
+type cited struct {
+	Text string
+	Note []link // without an address where it is a remark
+}
+
+// citedLine parts a line from what stands in brackets at its end, where that begins with a work.
+func citedLine(b *limit.Book, line string) cited {
+	open := strings.LastIndex(line, "(")
+	if open < 0 || !strings.HasSuffix(line, ")") {
+		return cited{Text: line}
+	}
+	c := cited{Text: strings.TrimSpace(line[:open])}
+	for _, part := range strings.FieldsFunc(line[open+1:len(line)-1], func(r rune) bool { return r == ',' || r == ';' }) {
+		one := link{Title: strings.TrimSpace(part)}
+		if w, ok := b.Work(one.Title); ok {
+			one = link{"/sources/" + w.ID, cmp.Or(w.Number, w.By), w.ID}
+		}
+		c.Note = append(c.Note, one)
+	}
+	if c.Note[0].Address == "" {
+		return cited{Text: line}
+	}
+	return c
 }
 
 func (s *Server) shownBelief(e *belief.Entry, system quantity.System) *beliefShown {
@@ -36,6 +65,7 @@ func (s *Server) shownBelief(e *belief.Entry, system quantity.System) *beliefSho
 		Links: practiceLinks(s.Book, e.Practices)}
 	for _, n := range e.Numbers {
 		out.Numbers = append(out.Numbers, plain(n))
+		out.Cited = append(out.Cited, citedLine(s.Book.Limits, plain(n)))
 	}
 	var cites []limit.Cite
 	for _, x := range e.Sources {

@@ -52,7 +52,7 @@ func (s *Server) change(c *store.Content, form url.Values, now time.Time) (*mist
 		c.Skipped = without(c.Skipped, path)
 	}
 	if path := form.Get("set"); path != "" {
-		return s.set(c, path, form.Get("value"), form.Get("unit"))
+		return s.set(c, path, form)
 	}
 	return nil, nil
 }
@@ -88,14 +88,21 @@ func drop(c *store.Content, path string) {
 }
 
 // set states a fact anew, unless the value cannot be used or contradicts the rest.
-func (s *Server) set(c *store.Content, path, value, unit string) (*mistake, error) {
+func (s *Server) set(c *store.Content, path string, form url.Values) (*mistake, error) {
+	value, unit := form.Get("value"), form.Get("unit")
 	f, ok := s.fact(path)
 	if !ok || f.Kind == job.KindSize {
 		return &mistake{Fact: path, Value: value, Unit: unit, key: "fail.unknown.fact"}, nil
 	}
 	path = f.Path
+	if strings.TrimSpace(value) == "" && f.Kind == job.KindSeries {
+		return &mistake{Fact: path, key: "forecast.empty"}, nil
+	}
 	if strings.TrimSpace(value) == "" {
 		return &mistake{Fact: path, Value: value, Unit: unit, key: "field.empty"}, nil
+	}
+	if f.Kind == job.KindSeries {
+		return s.setForecast(c, form.Get("name"), value)
 	}
 	next := *c
 	state(&next, path, written(f, value, unit))

@@ -121,7 +121,7 @@ func (s *Server) answerClaim(r *http.Request, p *deskPage) error {
 	if err != nil {
 		return err
 	}
-	v := s.shownReview(t, u, review, "", nil)
+	v := s.shownReview(t, u, review, "")
 	p.Claim.AsJob = &asJob{v.Chips, v.Verdict, v.Worst}
 	return nil
 }

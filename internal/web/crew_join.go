@@ -45,7 +45,7 @@ func (s *Server) joinPage(w http.ResponseWriter, r *http.Request) error {
 		http.Redirect(w, r, "/join/"+url.PathEscape(code)+"?name="+url.QueryEscape(name), http.StatusSeeOther)
 		return nil
 	}
-	return s.show(w, r, http.StatusOK, "join", &joinPage{frame: frame{Title: s.texts(r).say("join.title")}, Code: code})
+	return s.show(w, r, http.StatusOK, "join", &joinPage{frame: frame{Title: s.texts(r).say("join.title"), Bare: true}, Code: code})
 }
 
 func (s *Server) joinQuestion(w http.ResponseWriter, r *http.Request) error {
@@ -71,7 +71,7 @@ func (s *Server) nextQuestion(w http.ResponseWriter, r *http.Request, name strin
 			done[a.Question] = true
 		}
 	}
-	p := &joinPage{frame: frame{Title: session.Title}, Code: session.Code, Name: name, Quiz: z, Before: before}
+	p := &joinPage{frame: frame{Title: session.Title, Bare: true}, Code: session.Code, Name: name, Quiz: z, Before: before}
 	for i := range z.Questions {
 		if !done[i] && session.Open {
 			p.Question, p.Number = &z.Questions[i], i

@@ -10,6 +10,7 @@ import (
 
 // field is where a fact is filled in.
 type field struct {
+	ID      string // of its place in the page
 	Fact    *job.Fact
 	Label   string
 	Choices []job.Choice // to press, or to choose from where there are many
@@ -18,7 +19,7 @@ type field struct {
 	Value   string // as it was typed, or as it stands
 	Unit    string // the unit chosen
 	Input   string // the type of the input
-	Hint    string
+	Series  bool   // it is filled in with a file, or the text of one
 	Error   string // why what was typed was not taken
 }
 
@@ -30,7 +31,7 @@ const mostButtons = 9
 
 // newField makes an empty field for a fact.
 func newField(f *job.Fact, system quantity.System) *field {
-	x := &field{Fact: f, Label: f.Name, Input: "text"}
+	x := &field{ID: elementID("set", f.Path), Fact: f, Label: f.Name, Input: "text"}
 	switch f.Kind {
 	case job.KindFlag:
 		x.Choices = []job.Choice{{Value: "yes", Name: "Yes"}, {Value: "no", Name: "No"}}
@@ -40,6 +41,8 @@ func newField(f *job.Fact, system quantity.System) *field {
 		x.Input = "date"
 	case job.KindTime:
 		x.Input = "time"
+	case job.KindSeries:
+		x.Series = true
 	case job.KindQuantity, job.KindList:
 		x.Units = units(f.Unit, system)
 	}
@@ -73,6 +76,7 @@ func filled(s job.Stated, system quantity.System) *field {
 		x.Value = v
 	case bool:
 		x.Value = map[bool]string{true: "yes", false: "no"}[v]
+	case []map[string]float64: // one brings in another
 	default:
 		x.Value = desk.Spoken(s, system)
 		if x.Input == "time" {

@@ -20,7 +20,9 @@ type deskPage struct {
 	Clash   *clash
 	Recent  []jobLine
 	Facts   []string // names of facts that can be stated without being asked for
-	Mistake *mistake
+	Mistake *mistake // in what was added; one in a field stands beside the field
+	// Forecast is where an hourly forecast is brought in; nil where the job has one.
+	Forecast *forecastForm
 }
 
 // home shows the box, and the answer to a claim in the address (/?said=…).

@@ -38,10 +38,11 @@ func (s *Server) showJob(w http.ResponseWriter, r *http.Request, status int, j *
 		return err
 	}
 	p := &deskPage{frame: s.jobFrame(t, j, "job"), Action: "/jobs/" + j.ID, Said: j.Said, Saw: mark(j.Said), Mistake: wrongAnswer,
-		Review: s.shownReview(t, u, review, "/jobs/"+j.ID, wrongAnswer), Facts: s.factNames(u.Job)}
+		Review: s.shownReview(t, u, review, "/jobs/"+j.ID), Facts: s.factNames(u.Job)}
 	p.Wide = true
-	if wrongAnswer != nil {
-		p.Review.correct(wrongAnswer)
+	p.Forecast = s.forecastForm(u, j.ID, "understood", system(r))
+	if wrongAnswer != nil && (p.Review.correct(wrongAnswer) || p.Forecast.correct(wrongAnswer)) {
+		p.Mistake = nil
 	}
 	if err := s.claimBeside(r, p, u); err != nil {
 		return err
@@ -98,6 +99,9 @@ func (clashed) Error() string { return "somebody else changed the words" }
 
 // jobChange takes one change of a job: new words, an answer, a correction, a fact taken out.
 func (s *Server) jobChange(w http.ResponseWriter, r *http.Request) error {
+	if err := withFile(r); err != nil {
+		return err
+	}
 	id, form := r.PathValue("id"), r.PostForm
 	changed, err := s.Store.ChangeJob(r.Context(), id, func(j *store.Job) error {
 		if saw := form.Get("saw"); form.Has("said") && saw != "" && saw != mark(j.Said) && form.Get("said") != j.Said {
@@ -135,6 +139,8 @@ func place(form url.Values) string {
 	switch form.Get("to") {
 	case "question", "understood", "wrong":
 		return "#" + form.Get("to")
+	case "pictures":
+		return "/pictures"
 	}
 	return ""
 }
@@ -153,7 +159,7 @@ func (s *Server) showClash(w http.ResponseWriter, r *http.Request, j *store.Job,
 		return err
 	}
 	p := &deskPage{frame: s.jobFrame(t, j, "job"), Action: "/jobs/" + j.ID, Said: mine, Saw: mark(theirs), Clash: &clash{theirs},
-		Review: s.shownReview(t, u, review, "/jobs/"+j.ID, nil), Facts: s.factNames(u.Job)}
+		Review: s.shownReview(t, u, review, "/jobs/"+j.ID), Facts: s.factNames(u.Job)}
 	p.Wide = true
 	return s.show(w, r, http.StatusConflict, "desk", p)
 }

@@ -178,3 +178,9 @@ func TestWhatSomebodyTypesIsNeverPartOfThePage(t *testing.T) {
 		lacks(t, s.get(path).text, "<script>alert", path)
 	}
 }
+
+// A right number stands with its unit also where nobody has said what the job has.
+func TestARightNumberHasItsUnitBesideAnUnknownOne(t *testing.T) {
+	s := newSite(t)
+	has(t, s.get(s.keep(shopFloor)+"/checklist").text, "concrete temperature: right 95 °F")
+}

@@ -69,13 +69,10 @@ func (s *Server) jobCreate(w http.ResponseWriter, r *http.Request) error {
 
 func sentYAML(r *http.Request) ([]byte, error) {
 	if err := r.ParseMultipartForm(mostBody); err != nil && !errors.Is(err, http.ErrNotMultipart) {
-		return nil, err
+		return nil, formProblem(err)
 	}
-	if file, _, err := r.FormFile("file"); err == nil {
-		defer file.Close()
-		if text, err := io.ReadAll(file); err != nil || len(text) > 0 {
-			return text, err
-		}
+	if _, text, err := sentFile(r); err != nil || len(text) > 0 {
+		return text, err
 	}
 	return []byte(r.PostFormValue("yaml")), nil
 }

@@ -11,6 +11,7 @@ import (
 	"strings"
 	"sync"
 
+	"hearsay/internal/crew"
 	"hearsay/internal/quantity"
 )
 
@@ -46,6 +47,7 @@ func loadLooks(assets map[string]*asset) (map[string]*look, error) {
 			"id":       func(parts ...string) string { return elementID(parts...) },
 			"join":     strings.Join,
 			"add":      func(a, b int) int { return a + b },
+			"letter":   crew.Letter,
 		}
 		for _, file := range files {
 			if file == shared[0] || file == shared[1] {
@@ -73,6 +75,7 @@ type frame struct {
 	Here   string // the address, to come back to after a change of settings
 	Metric bool
 	Wide   bool // the page has two columns where there is room
+	Bare   bool // it has no head and no foot: who sees it may see nothing else
 	Job    *head
 	Tab    string // which side of the job is shown
 }

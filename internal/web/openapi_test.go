@@ -120,6 +120,8 @@ func TestTheDocumentHolds(t *testing.T) {
 		{"GET", at + "/changes?since=1", "", 200}, {"GET", at + "/changes?since=9", "", 404},
 		{"PUT", at + "/marks/water/over-limit", `{"ticked": true, "reading": "0.48", "initials": "JR"}`, 200}, {"GET", at + "/marks", "", 200},
 		{"PUT", at + "/marks/water/none", `{"ticked": true, "reading": "", "initials": ""}`, 404},
+		{"PUT", at, `{"facts": {"weather.forecast": "hour, air [F]\n0, 40\n24, 20\n"}}`, 200}, {"PUT", at, `{"facts": {"weather.forecast": "hour, air\n0, 40\n"}}`, 422},
+		{"PUT", at, `{"facts": {"weather.forecast": [{"hour": 0, "air": "40 F"}]}, "forecast_begins": "2026-12-03T07:00:00-06:00"}`, 200}, {"GET", at, "", 200},
 		{"DELETE", at, "", 204}, {"DELETE", at, "", 404},
 	} {
 		check(x)

@@ -16,7 +16,9 @@ import (
 type reviewed struct {
 	Verdict  string // the whole in one line
 	Worst    string // the severity of the worst that is wrong; "" when nothing is
-	Chips    []chip // stated
+	Chips    []chip // stated, of which some stand first and the rest is folded away on a small screen
+	First    []chip
+	Rest     []chip
 	Follows  []chip // from what is stated
 	Dropped  []chip
 	Refused  []refusal
@@ -44,11 +46,15 @@ type chip struct {
 	Action string // where a correction is sent
 }
 
+// Long says that the value is too long to stay on one line.
+func (c chip) Long() bool { return len(c.Value) > 24 }
+
 // finding is something wrong.
 type finding struct {
 	report.Finding
 	Title   string
 	Numbers []number
+	Picture string // the name of a picture of one of its numbers; "" where there is none
 }
 
 // number is one number of a finding, printed.
@@ -72,11 +78,14 @@ type hanging struct {
 	If []string
 }
 
+// mostChips is how many facts are shown on a small screen before what is wrong.
+const mostChips = 10
+
 // mostAsked is how many questions stand below the next one.
 const mostAsked = 5
 
-// shownReview makes the page's view of a review. wrongAnswer is an answer to one of the questions that was not taken.
-func (s *Server) shownReview(t texts, u *understood, r *report.Review, action string, wrongAnswer *mistake) *reviewed {
+// shownReview makes the page's view of a review.
+func (s *Server) shownReview(t texts, u *understood, r *report.Review, action string) *reviewed {
 	v := &reviewed{Refused: u.Refused, Unread: r.Unread, Warnings: r.Warnings}
 	v.chips(s.Book, u, action, r.System)
 	cautions := map[string]bool{}
@@ -84,7 +93,9 @@ func (s *Server) shownReview(t texts, u *understood, r *report.Review, action st
 		to := link{"/practices/" + f.Practice, f.What, f.Practice}
 		switch f.Status {
 		case rulebook.Wrong:
-			v.Wrong = append(v.Wrong, shownFinding(f, r.System))
+			one := shownFinding(f, r.System)
+			one.Picture = pictureOf(f, u.Job)
+			v.Wrong = append(v.Wrong, one)
 			for _, c := range f.Cautions {
 				if !cautions[c] {
 					cautions[c] = true
@@ -99,7 +110,11 @@ func (s *Server) shownReview(t texts, u *understood, r *report.Review, action st
 			v.NotHere = append(v.NotHere, to)
 		}
 	}
-	v.questions(s.Book, r, wrongAnswer)
+	v.First = v.Chips
+	if len(v.Chips) > mostChips+1 {
+		v.First, v.Rest = v.Chips[:mostChips], v.Chips[mostChips:]
+	}
+	v.questions(s.Book, r)
 	v.verdict(t, r)
 	for _, path := range u.Job.NotKnown {
 		if f, ok := s.Book.Facts.Fact(path); ok {
@@ -154,21 +169,38 @@ func value(s job.Stated, system quantity.System) string {
 		}
 		return strings.Join(items, ", ")
 	case []map[string]float64:
-		return fmt.Sprintf("%d h", len(v))
+		if len(v) == 0 {
+			return "0 h"
+		}
+		return fmt.Sprintf("%g h", v[len(v)-1]["hour"])
 	}
 	return desk.Spoken(s, system)
 }
 
-// correct puts an answer that was not taken back into the field it was given in.
-func (v *reviewed) correct(m *mistake) {
-	for _, c := range append(v.Chips[:len(v.Chips):len(v.Chips)], v.Follows...) {
-		if f := c.Field; c.Fact == m.Fact {
-			f.Value, f.Unit, f.Error = m.Value, m.Unit, m.Why
+// correct puts an answer that was not taken back into the field it was given in, and says whether there is one.
+func (v *reviewed) correct(m *mistake) (placed bool) {
+	for _, c := range v.Chips {
+		if c.Fact == m.Fact {
+			c.Field.correct(m)
+			placed = true
 		}
 	}
+	asked := v.More
+	if v.Question != nil {
+		asked = append(asked[:len(asked):len(asked)], v.Question)
+	}
+	for _, q := range asked {
+		if q.Fact == m.Fact {
+			q.Field.correct(m)
+			placed = true
+		}
+	}
+	return placed
 }
 
-func (v *reviewed) questions(b *rulebook.Book, r *report.Review, wrongAnswer *mistake) {
+func (f *field) correct(m *mistake) { f.Value, f.Unit, f.Error = m.Value, m.Unit, m.Why }
+
+func (v *reviewed) questions(b *rulebook.Book, r *report.Review) {
 	for i, q := range r.Questions {
 		if i > mostAsked {
 			v.Waiting = len(r.Questions) - i
@@ -179,9 +211,6 @@ func (v *reviewed) questions(b *rulebook.Book, r *report.Review, wrongAnswer *mi
 			continue
 		}
 		one := &question{q, newField(f, r.System)}
-		if wrongAnswer != nil && wrongAnswer.Fact == q.Fact {
-			one.Field.Value, one.Field.Unit, one.Field.Error = wrongAnswer.Value, wrongAnswer.Unit, wrongAnswer.Why
-		}
 		if v.Question == nil {
 			v.Question = one
 		} else {
@@ -210,7 +239,7 @@ func shownNumber(n report.Number, system quantity.System) number {
 		return out
 	}
 	// The range is that of the right number, or of yours where there is no right one; a bounded number is its range.
-	between := print(n.Low) + " – " + print(n.High)
+	between := betweenOf(print(n.Low), print(n.High))
 	side, beside := &out.Right, &out.RightRange
 	if n.Right == nil && n.Yours != nil {
 		side, beside = &out.Yours, &out.YoursRange
@@ -221,6 +250,16 @@ func shownNumber(n report.Number, system quantity.System) number {
 		*beside = "(" + between + ")"
 	}
 	return out
+}
+
+// betweenOf prints a range, the unit once where both ends have the same.
+func betweenOf(low, high string) string {
+	a, unit, one := strings.Cut(low, " ")
+	_, other, two := strings.Cut(high, " ")
+	if one && two && unit == other && !strings.Contains(unit, " ") {
+		return a + " – " + high
+	}
+	return low + " – " + high
 }
 
 // mostWays is how many of the ways in which a practice could be wrong are shown.

@@ -40,6 +40,7 @@ func (s *Server) understand(c store.Content) *understood {
 		u.take(s.Book.Facts, st.Fact, st.Written, textOf(st.Written))
 	}
 	s.hear(u, c.Said, c.SaidAt, c.Dropped)
+	s.startInForecast(u, c)
 	return u
 }
 

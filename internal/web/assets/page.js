@@ -24,6 +24,28 @@
     if (copy && navigator.clipboard) navigator.clipboard.writeText(document.getElementById(copy.dataset.copy).textContent);
   });
 
+  // A file that is chosen or dropped is sent at once. While it is dragged over the page, the page shows that it takes it.
+  addEventListener("change", (event) => {
+    const form = event.target.closest("form[data-live]");
+    if (form && event.target.hasAttribute("data-file") && event.target.files.length) send(form, form.querySelector("button"));
+  });
+  const dropping = () => document.querySelector("form[data-drop]") || document.querySelector("[data-file]")?.form;
+  const dragged = (event, on) => {
+    if (!event.dataTransfer?.types.includes("Files") || !dropping()) return false;
+    event.preventDefault();
+    document.body.classList.toggle("dropping", on);
+    return true;
+  };
+  addEventListener("dragover", (event) => dragged(event, true));
+  addEventListener("dragleave", (event) => { if (!event.relatedTarget) dragged(event, false); });
+  addEventListener("drop", (event) => {
+    if (!dragged(event, false) || !event.dataTransfer.files.length) return;
+    const form = dropping(), file = form.querySelector("[data-file]");
+    for (let part = form.closest("details"); part; part = part.parentElement.closest("details")) part.open = true;
+    file.files = event.dataTransfer.files;
+    send(form, form.querySelector("button"));
+  });
+
   // send sends a form, one after the other: what is typed or pressed while an answer is under way is sent when it has
   // come, what is typed into one form once, as it stands then.
   async function send(form, button) {
@@ -39,7 +61,7 @@
       url.search = new URLSearchParams(data).toString();
       address = url.href;
     } else {
-      options = { method: "POST", body: new URLSearchParams(data) };
+      options = { method: "POST", body: form.enctype === "multipart/form-data" ? data : new URLSearchParams(data) };
     }
     try {
       const answer = await fetch(address, options);
@@ -50,6 +72,8 @@
         return done();
       }
       if (answer.ok) history.replaceState(null, "", answer.url.replace(/#.*/, ""));
+      const file = form.querySelector("[data-file]");
+      if (file) file.value = ""; // its text stands in the page now
       const chip = answer.ok && button && form.closest("details.chip");
       if (answer.ok && button && form.hasAttribute("data-reset")) form.reset();
       if (chip) { chip.open = false; if (chip.contains(document.activeElement)) chip.querySelector("summary").focus(); }
