@@ -27,7 +27,8 @@ func TestAJobComesBackAsItWasKept(t *testing.T) {
 	s, path := open4(t)
 	said := time.Date(2026, 11, 25, 13, 4, 5, 0, time.UTC)
 	c := Content{Title: "Shop floor", Said: "9 yards, 4000 psi", SaidAt: said,
-		Stated: []Stated{{"order.slump", "4 in"}, {"strength.tests", []any{"3000 psi", "3200 psi"}}}, Dropped: []string{"load.volume"}, Skipped: []string{"weather.low"}}
+		Stated:  []Stated{{Fact: "order.slump", Written: "4 in", Begins: time.Date(2026, 12, 3, 7, 0, 0, 0, time.UTC)}, {Fact: "strength.tests", Written: []any{"3000 psi", "3200 psi"}}},
+		Dropped: []string{"load.volume"}, Skipped: []string{"weather.low"}}
 	j, err := s.CreateJob(t.Context(), c)
 	require.NoError(t, err)
 	require.NoError(t, s.Close())
@@ -147,7 +148,7 @@ func TestManyChangeAtOnce(t *testing.T) {
 	for i := range 20 {
 		all.Go(func() {
 			_, err := s.ChangeJob(context.Background(), j.ID, func(j *Job) error {
-				j.Stated = append(j.Stated, Stated{fmt.Sprint(i), "x"})
+				j.Stated = append(j.Stated, Stated{Fact: fmt.Sprint(i), Written: "x"})
 				return nil
 			})
 			assert.NoError(t, err)
