@@ -11,6 +11,8 @@ type Answer struct {
 	Near       []Near  `json:"near"`       // up to three, best first
 	Far        bool    `json:"far"`        // nothing the corpus covers is near
 
+	Changed []string `json:"changed,omitempty"` // what a pack changed in the answer
+
 	Text    *Text    `json:"text,omitempty"`
 	Numbers []string `json:"numbers,omitempty"`
 	Sources []Source `json:"sources,omitempty"`
@@ -34,6 +36,17 @@ type Text struct {
 	Why       string `json:"why"`
 	Do        string `json:"do"`
 	Say       string `json:"say"`
+}
+
+// Changed says what a pack changed in an entry.
+func (e *Entry) Changed() []string {
+	switch {
+	case e.Pack == "":
+		return nil
+	case e.Replaces:
+		return []string{"belief of pack " + e.Pack + ", in the place of the built-in one"}
+	}
+	return []string{"belief of pack " + e.Pack}
 }
 
 // nearest is how many beliefs an answer offers.
@@ -64,6 +77,7 @@ func (c *Corpus) Answer(text string) (Answer, error) {
 	}
 	a.Belief, a.Stance = &best.ID, &d.Stance
 	a.Entry, a.Numbers, a.Sources = best, best.Numbers, best.Sources
+	a.Changed = best.Changed()
 	a.Text = &Text{best.DependsOn, best.Fact, best.Saying, best.Why, best.Do, best.Say}
 	return a, nil
 }

@@ -63,6 +63,9 @@ type Entry struct {
 	Ask      []string // questions to the crew
 
 	Said, Denied Voices
+
+	Pack     string // the pack that wrote it; "" where it is built in
+	Replaces bool   // the pack wrote it in the place of the built-in one
 }
 
 // Source is what an answer rests on.

@@ -7,11 +7,15 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"path"
 	"slices"
 	"strings"
 
 	"go.yaml.in/yaml/v3"
+
+	"hearsay/internal/document"
+	"hearsay/internal/folder"
 )
 
 // Files of a corpus beside the entries.
@@ -80,6 +84,31 @@ func readSynonyms(files fs.FS) (map[string][]string, error) {
 	var words map[string][]string
 	err := readYAML(files, synonymsFile, &words)
 	return words, err
+}
+
+// laidSynonyms adds to the words that the model learned with those of packs.
+func laidSynonyms(files fs.FS, learned map[string][]string) (map[string][]string, error) {
+	if !folder.Laid(files) {
+		return learned, nil
+	}
+	each, err := folder.Each(files, synonymsFile)
+	if err != nil {
+		return nil, err
+	}
+	words := maps.Clone(learned)
+	for _, f := range each {
+		if f.Owner == "" {
+			continue
+		}
+		more, err := document.Read[[]string](f.Name, f.Text)
+		if err != nil {
+			return nil, f.Wrap(err)
+		}
+		for _, e := range more {
+			words[e.Name] = append(slices.Clone(words[e.Name]), e.Value...)
+		}
+	}
+	return words, nil
 }
 
 func readYAML(files fs.FS, name string, into any) error {

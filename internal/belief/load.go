@@ -13,6 +13,7 @@ import (
 
 	"hearsay/internal/belief/linear"
 	"hearsay/internal/belief/wording"
+	"hearsay/internal/folder"
 )
 
 //go:embed model.bin
@@ -89,8 +90,9 @@ func Read(files fs.FS) (*Corpus, error) {
 	return &Corpus{files: files, prints: prints, ids: slices.Sorted(maps.Keys(prints)), entries: map[string]*Entry{}}, nil
 }
 
-// Load opens a corpus to answer claims with. Entries are read in full only when they are needed. Beliefs that the model
-// never learned are found by their sentences, less surely.
+// Load opens a corpus to answer claims with, that of packs laid over it or none. Entries are read in full only when they are
+// needed. Beliefs that the model never learned, such as those of packs, are found by their sentences, less surely. A belief that
+// a pack replaces is found by what was learned too.
 func Load(files fs.FS) (*Corpus, error) {
 	c, err := Read(files)
 	if err != nil {
@@ -107,11 +109,16 @@ func Load(files fs.FS) (*Corpus, error) {
 		}
 	}
 	for _, id := range c.ids {
-		if !slices.ContainsFunc(head.Beliefs, func(b Learned) bool { return b.ID == id }) {
+		learned := slices.ContainsFunc(head.Beliefs, func(b Learned) bool { return b.ID == id })
+		if !learned || folder.Owner(files, id+".md") != "" { // a pack's entry has sentences of its own
 			c.apart = append(c.apart, id)
 		}
 	}
-	c.matcher = NewMatcher(NewLayout(head.Beliefs), model, wording.NewConcepts(head.Concepts), head.Calibration)
+	words, err := laidSynonyms(files, head.Concepts)
+	if err != nil {
+		return nil, err
+	}
+	c.matcher = NewMatcher(NewLayout(head.Beliefs), model, wording.NewConcepts(words), head.Calibration)
 	return c, nil
 }
 
@@ -138,6 +145,9 @@ func (c *Corpus) Head() (Head, error) {
 	return h, nil
 }
 
+// Files gives the folder that the corpus was opened on.
+func (c *Corpus) Files() fs.FS { return c.files }
+
 // IDs lists the entries in alphabetical order.
 func (c *Corpus) IDs() []string { return slices.Clone(c.ids) }
 
@@ -159,6 +169,14 @@ func (c *Corpus) Entry(id string) (*Entry, error) {
 	e, err := parse(file, id, text)
 	if err != nil {
 		return nil, err
+	}
+	e.Pack = folder.Owner(c.files, file)
+	if e.Pack != "" {
+		all, err := folder.Each(c.files, file)
+		if err != nil {
+			return nil, err
+		}
+		e.Replaces = len(all) > 1
 	}
 	c.entries[id] = e
 	return e, nil

@@ -181,7 +181,8 @@ func (m Match) Apart(id string, like Likeness, holds bool, k Calibration) Match 
 	}
 	m.Asserting = logistic(k.ApartAsserting, []float64{1, like.Said - like.Denied, general})
 	m.Foreign = math.Inf(-1)
-	m.Ranked = slices.Insert(slices.Clone(m.Ranked), 0, Scored{Belief: id, Score: like.Best(), Chance: m.Right})
+	rest := slices.DeleteFunc(slices.Clone(m.Ranked), func(s Scored) bool { return s.Belief == id }) // learned before a pack replaced it
+	m.Ranked = slices.Insert(rest, 0, Scored{Belief: id, Score: like.Best(), Chance: m.Right})
 	return m
 }
 

@@ -26,6 +26,7 @@ type Sayings struct {
 	sentences []Sentence
 	features  [][]wording.Feature
 	concepts  *wording.Concepts
+	own       map[uint32]bool // the features of the sentences
 }
 
 // field is one field of the index and how much a match in it counts.
@@ -59,10 +60,13 @@ func NewSayings(sentences []Sentence, concepts *wording.Concepts) (*Sayings, err
 	if err != nil {
 		return nil, err
 	}
-	s := &Sayings{index: ix, sentences: sentences, concepts: concepts, features: make([][]wording.Feature, len(sentences))}
+	s := &Sayings{index: ix, sentences: sentences, concepts: concepts, features: make([][]wording.Feature, len(sentences)), own: map[uint32]bool{}}
 	batch := ix.NewBatch()
 	for i, x := range sentences {
 		s.features[i] = wording.Features(x.Text, concepts)
+		for _, f := range s.features[i] {
+			s.own[f.Hash] = true
+		}
 		texts, document := wording.FieldsOf(x.Text, concepts), map[string]any{}
 		for _, f := range indexFields() {
 			document[f.name] = f.text(texts)
@@ -158,15 +162,16 @@ type Likeness struct{ Said, Denied float64 }
 // Best is the greater of the two.
 func (l Likeness) Best() float64 { return max(l.Said, l.Denied) }
 
-// Likeness compares a text with the sentences of a belief. The weighing of features is the model's.
+// Likeness compares a text with the sentences of a belief. The weighing of features is the model's; those that it never met and
+// the sentences have count as rare.
 func (s *Sayings) Likeness(text, id string, m *Matcher) Likeness {
-	v := m.model.Vector(wording.Features(text, s.concepts))
+	v := m.model.Wider(wording.Features(text, s.concepts), s.own)
 	var said, denied []float64
 	for i, x := range s.sentences {
 		if x.Belief != id {
 			continue
 		}
-		like := v.Dot(m.model.Vector(s.features[i])) / wording.Blocks
+		like := v.Dot(m.model.Wider(s.features[i], s.own)) / wording.Blocks
 		if x.Stance == Asserts {
 			said = append(said, like)
 		} else {

@@ -13,13 +13,11 @@ import (
 	"github.com/spf13/cobra"
 	"golang.org/x/term"
 
-	"hearsay/corpus"
 	"hearsay/internal/belief"
 	"hearsay/internal/limit"
 	"hearsay/internal/quantity"
 	"hearsay/internal/reckon"
 	"hearsay/internal/report"
-	"hearsay/rules"
 )
 
 func (a *app) claimCommand() *cobra.Command {
@@ -63,12 +61,16 @@ type claims struct {
 }
 
 func (a *app) claims() (*claims, error) {
-	c, err := belief.Load(corpus.Files)
+	ruleFiles, corpusFiles, err := a.knowledge()
 	if err != nil {
 		return nil, err
 	}
-	works, err := limit.LoadWorks(rules.Files)
-	return &claims{app: a, corpus: c, works: works}, err
+	c, err := belief.Load(corpusFiles)
+	if err != nil {
+		return nil, a.blame(err)
+	}
+	works, err := limit.LoadWorks(ruleFiles)
+	return &claims{app: a, corpus: c, works: works}, a.blame(err)
 }
 
 func (c *claims) answer(text string) (report.Claim, error) {
@@ -78,7 +80,7 @@ func (c *claims) answer(text string) (report.Claim, error) {
 	}
 	answer, err := c.corpus.Answer(text)
 	if err != nil {
-		return report.Claim{}, err
+		return report.Claim{}, c.blame(err)
 	}
 	out := report.NewClaim(answer, c.works, system)
 	if answer.Answered && len(answer.Entry.Figures)+len(answer.Entry.Ranges) > 0 && hasNumber(text) {
@@ -90,9 +92,13 @@ func (c *claims) answer(text string) (report.Claim, error) {
 // reckon judges the numbers in a claim. What it needs is loaded for the first claim that has one.
 func (c *claims) reckon(text string, e *belief.Entry, system quantity.System) (*report.Reckoned, error) {
 	if c.reckoner == nil {
-		r, err := reckon.New(rules.Files, corpus.Files)
+		ruleFiles, corpusFiles, err := c.knowledge()
 		if err != nil {
 			return nil, err
+		}
+		r, err := reckon.New(ruleFiles, corpusFiles)
+		if err != nil {
+			return nil, c.blame(err)
 		}
 		c.reckoner = r
 	}

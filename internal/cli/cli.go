@@ -37,6 +37,8 @@ type app struct {
 	json       bool
 	units      string
 	packDirs   []string
+	packKey    string
+	opened     []*rulebook.Pack // once they were
 	color      string
 	status     int
 	reader     *words.Reader // made when the first words are read
@@ -99,7 +101,12 @@ code, the job's specification and licensed practice come first.`,
 	flags := root.PersistentFlags()
 	flags.BoolVar(&a.json, "json", false, "print JSON, for programs")
 	flags.StringVar(&a.units, "units", "us", "units to print in: us or si")
-	flags.StringArrayVar(&a.packDirs, "pack", nil, "lay this `folder` of your own rules and limits over the built-in ones (also HEARSAY_PACKS)")
+	flags.StringArrayVar(&a.packDirs, "pack", nil, "lay this `pack` of your own rules, limits, beliefs and words over the built-in ones, a folder or a .tar.gz (also HEARSAY_PACKS)")
+	flags.StringVar(&a.packKey, "pack-key", "", "`file` of the key that packs must be signed with (also HEARSAY_PACK_KEY)")
+	flags.StringVar(&a.packKey, "key", "", "the same as --pack-key")
+	if err := flags.MarkHidden("key"); err != nil {
+		panic(err) // the flag is made in the line above
+	}
 	flags.StringVar(&a.color, "color", "auto", "color on a terminal: auto, always or never")
 	root.AddCommand(a.claimCommand(), a.reviewCommand(), a.figureCommand(), a.rulesCommand(), a.sourcesCommand(), a.factsCommand(),
 		a.checklistCommand(), a.orderCommand(), a.planCommand(), a.serveCommand(), a.bundleCommand(), a.packCommand(), a.doctorCommand(), a.versionCommand(), a.manualCommand())
@@ -137,8 +144,5 @@ func (a *app) book() (*rulebook.Book, error) {
 		return nil, err
 	}
 	book, err := rulebook.Load(rules.Files, packs...)
-	if err != nil && len(packs) > 0 {
-		return nil, badInput{err}
-	}
-	return book, err
+	return book, a.blame(err)
 }

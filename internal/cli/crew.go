@@ -10,7 +10,6 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"hearsay/corpus"
 	"hearsay/internal/crew"
 	"hearsay/internal/quantity"
 	"hearsay/internal/rulebook"
@@ -124,7 +123,12 @@ func (a *app) trainer(language string, book *rulebook.Book) (*crew.Trainer, erro
 	if !slices.Contains(crew.Languages(), language) {
 		return nil, badInput{fmt.Errorf("--language %s is not known: write en or es", language)}
 	}
-	return crew.NewTrainer(corpus.Files, book, language, system)
+	_, corpusFiles, err := a.knowledge()
+	if err != nil {
+		return nil, err
+	}
+	t, err := crew.NewTrainer(corpusFiles, book, language, system)
+	return t, a.blame(err)
 }
 
 // choose finds the beliefs that the flags ask for. The rulebook is read only where it is needed.

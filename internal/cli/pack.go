@@ -6,195 +6,128 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
-	"strings"
 
 	"github.com/spf13/cobra"
 
+	"hearsay/corpus"
 	"hearsay/internal/rulebook"
 	"hearsay/rules"
 )
 
-// packs opens the packs named by --pack and by HEARSAY_PACKS, in that order after those of the environment.
+// packs opens the packs named by HEARSAY_PACKS and by --pack, in that order, once.
 func (a *app) packs() ([]*rulebook.Pack, error) {
+	if a.opened != nil {
+		return a.opened, nil
+	}
 	var dirs []string
 	if env := os.Getenv("HEARSAY_PACKS"); env != "" {
 		dirs = filepath.SplitList(env)
 	}
-	var packs []*rulebook.Pack
+	key, err := a.key()
+	if err != nil {
+		return nil, err
+	}
+	packs := []*rulebook.Pack{}
 	for _, dir := range append(dirs, a.packDirs...) {
-		p, err := openPack(dir)
+		p, err := openPack(dir, key)
 		if err != nil {
 			return nil, err
 		}
 		packs = append(packs, p)
 	}
+	a.opened = packs
 	return packs, nil
 }
 
-func openPack(dir string) (*rulebook.Pack, error) {
-	p, err := rulebook.OpenPack(os.DirFS(dir))
+// knowledge gives the rules and the corpus, with those of the packs laid over them.
+func (a *app) knowledge() (ruleFiles, corpusFiles fs.FS, err error) {
+	packs, err := a.packs()
 	if err != nil {
-		return nil, badInput{fmt.Errorf("%s: %w", dir, err)}
+		return nil, nil, err
+	}
+	return rulebook.Rules(rules.Files, packs...), rulebook.Corpus(corpus.Files, packs...), nil
+}
+
+// blame says that an error in what was loaded is one in the input, where packs were laid over what is built in.
+func (a *app) blame(err error) error {
+	if err != nil && len(a.opened) > 0 {
+		return badInput{err}
+	}
+	return err
+}
+
+// key reads the key that packs must be signed with; nil where none was given.
+func (a *app) key() (*rulebook.Key, error) {
+	file := a.packKey
+	if file == "" {
+		file = os.Getenv("HEARSAY_PACK_KEY")
+	}
+	if file == "" {
+		return nil, nil
+	}
+	return readKey(file)
+}
+
+func readKey(file string) (*rulebook.Key, error) {
+	text, err := os.ReadFile(file)
+	if err != nil {
+		return nil, badInput{fmt.Errorf("%w: name the file that holds the key", err)}
+	}
+	k, err := rulebook.ReadKey(text)
+	if err != nil {
+		return nil, badInput{fmt.Errorf("%s: %w", file, err)}
+	}
+	return k, nil
+}
+
+// openPack opens a pack from its folder or its archive.
+func openPack(path string, key *rulebook.Key) (*rulebook.Pack, error) {
+	p, err := readPack(path, key)
+	if errors.Is(err, fs.ErrNotExist) {
+		err = fmt.Errorf("%w: a pack is a folder with a pack.yaml (`hearsay pack new DIR` writes one) or an archive of it", err)
+	}
+	if err != nil {
+		return nil, badInput{fmt.Errorf("pack %s: %w", path, err)}
 	}
 	return p, nil
+}
+
+func readPack(path string, key *rulebook.Key) (*rulebook.Pack, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, err
+	}
+	switch {
+	case info.IsDir():
+		root, err := os.OpenRoot(path) // which no link leads out of
+		if err != nil {
+			return nil, err
+		}
+		defer root.Close()
+		return rulebook.OpenPack(root.FS(), key)
+	case info.Mode().IsRegular():
+		f, err := os.Open(path)
+		if err != nil {
+			return nil, err
+		}
+		defer f.Close()
+		return rulebook.UnpackPack(f, key)
+	}
+	return nil, errors.New("it is neither a folder nor an archive")
 }
 
 func (a *app) packCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "pack",
-		Short: "Write, check and test a pack: your own rules, limits and facts over the built-in ones",
+		Short: "Write, check, test and sign a pack: your own rules, limits, facts, beliefs and words over the built-in ones",
 		Long: `A pack is a folder that is laid over what the tool knows: local code, a company's policy,
-another country's practice. Use it with --pack DIR or HEARSAY_PACKS. What it changes
-shows on every finding.`,
+another country's practice, what people say where you are. Use it with --pack or
+HEARSAY_PACKS, as a folder or as an archive. What it changes shows on every finding and on
+every claim that it answers.
+
+A pack can be signed. Where a key is given (--pack-key or HEARSAY_PACK_KEY), packs that do
+not carry its signature, or were changed after it, are refused.`,
 	}
-	c.AddCommand(a.packNew(), a.packCheck(), a.packTest())
+	c.AddCommand(a.packNew(), a.packCheck(), a.packTest(), a.packSign(), a.packArchive())
 	return c
-}
-
-var packName = regexp.MustCompile(`^[a-z][a-z0-9-]*$`)
-
-const newPackYAML = `# The head of a pack. ` + "`off`" + ` switches practices off, each with the reason.
-name: %s
-by: who answers for it
-about: what it is for
-# off:
-#   order/short-volume: orders are measured by the plant
-`
-
-const newPackFacts = `# Facts of your own: group, then facts, as in the built-in dictionary (hearsay facts).
-%s:
-  about: What is asked here
-  facts:
-    permit: {kind: flag, name: a permit was given, ask: "Was a permit given?"}
-`
-
-const newPackRule = `# METADATA
-# scope: package
-# title: The driveway has no permit
-# custom:
-#   stage: order
-#   severity: stop
-#   why: "Work without a permit can be stopped with the truck on the road."
-#   do: "Get the permit first."
-package practice.%[1]s["no-permit"]
-
-here if input.member.use == "driveway"
-
-wrong contains "no permit was given" if {
-	here
-	input.%[1]s.permit == false
-}
-
-mend["%[1]s.permit"] := true
-`
-
-const newPackTest = `package practice.%[1]s["no-permit_test"]
-
-test_wrong_without_a_permit if {
-	data.practice.%[1]s["no-permit"].wrong["no permit was given"] with input as {"member": {"use": "driveway"}, "%[1]s": {"permit": false}}
-}
-
-test_right_with_a_permit if {
-	count(data.practice.%[1]s["no-permit"].wrong) == 0 with input as {"member": {"use": "driveway"}, "%[1]s": {"permit": true}}
-}
-`
-
-func (a *app) packNew() *cobra.Command {
-	return &cobra.Command{
-		Use:     "new DIR",
-		Short:   "Write a pack to start from: one fact, one practice, its test",
-		Example: "  hearsay pack new heron-county",
-		Args:    cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
-			dir := args[0]
-			name := filepath.Base(dir)
-			if !packName.MatchString(name) {
-				return badInput{fmt.Errorf("%q cannot name a pack: use small letters, digits and hyphens", name)}
-			}
-			if _, err := os.Stat(dir); !errors.Is(err, fs.ErrNotExist) {
-				return badInput{fmt.Errorf("%s is there already: name a new folder", dir)}
-			}
-			topic := strings.ReplaceAll(name, "-", "_")
-			files := map[string]string{
-				"pack.yaml":                               fmt.Sprintf(newPackYAML, name),
-				"rules/facts.yaml":                        fmt.Sprintf(newPackFacts, topic),
-				"rules/" + topic + "/no-permit.rego":      fmt.Sprintf(newPackRule, topic),
-				"rules/" + topic + "/no-permit_test.rego": fmt.Sprintf(newPackTest, topic),
-			}
-			for file, text := range files {
-				path := filepath.Join(dir, filepath.FromSlash(file))
-				if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
-					return badInput{err}
-				}
-				if err := os.WriteFile(path, []byte(text), 0o644); err != nil {
-					return badInput{err}
-				}
-			}
-			fmt.Fprintf(a.out, "%s: written. `hearsay pack test %s` tests it; `hearsay --pack %s review JOB.yaml` uses it.\n", dir, dir, dir)
-			return nil
-		},
-	}
-}
-
-func (a *app) packCheck() *cobra.Command {
-	return &cobra.Command{
-		Use:   "check DIR",
-		Short: "Say whether a pack can be used, or where and why not",
-		Args:  cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
-			book, p, err := a.bookWith(args[0])
-			if err != nil {
-				return err
-			}
-			fmt.Fprintf(a.out, "pack %s, by %s: it can be used (%d practices, revision %s)\n", p.Name, p.By, len(book.Practices()), book.Revision())
-			return nil
-		},
-	}
-}
-
-func (a *app) packTest() *cobra.Command {
-	return &cobra.Command{
-		Use:   "test DIR",
-		Short: "Run the Rego tests of a pack over the whole rulebook",
-		Args:  cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
-			book, _, err := a.bookWith(args[0])
-			if err != nil {
-				return err
-			}
-			results, err := book.RunTests()
-			if err != nil {
-				return err
-			}
-			failed := 0
-			for _, r := range results {
-				if r.Failure != "" {
-					failed++
-					fmt.Fprintf(a.out, "FAIL %s: %s\n", r.Name, r.Failure)
-				}
-			}
-			fmt.Fprintf(a.out, "%d tests, %d failed\n", len(results), failed)
-			if failed > 0 {
-				a.status = exitWrong
-			}
-			return nil
-		},
-	}
-}
-
-// bookWith loads the rulebook with one pack over it, and compiles it.
-func (a *app) bookWith(dir string) (*rulebook.Book, *rulebook.Pack, error) {
-	p, err := openPack(dir)
-	if err != nil {
-		return nil, nil, err
-	}
-	book, err := rulebook.Load(rules.Files, p)
-	if err == nil {
-		err = book.Compile()
-	}
-	if err != nil {
-		return nil, nil, badInput{err}
-	}
-	return book, p, nil
 }

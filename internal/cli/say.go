@@ -5,7 +5,6 @@ import (
 	"strings"
 	"time"
 
-	"hearsay/corpus"
 	"hearsay/internal/desk"
 	"hearsay/internal/job"
 	"hearsay/internal/rulebook"
@@ -17,9 +16,13 @@ func (a *app) words(book *rulebook.Book) (*words.Reader, error) {
 	a.readerLock.Lock()
 	defer a.readerLock.Unlock()
 	if a.reader == nil {
-		reader, err := words.New(book.Facts, corpus.Files)
+		_, corpusFiles, err := a.knowledge()
 		if err != nil {
 			return nil, err
+		}
+		reader, err := words.New(book.Facts, corpusFiles)
+		if err != nil {
+			return nil, a.blame(err)
 		}
 		a.reader = reader
 	}

@@ -18,12 +18,10 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"hearsay/corpus"
 	"hearsay/internal/belief"
 	"hearsay/internal/reckon"
 	"hearsay/internal/store"
 	"hearsay/internal/web"
-	"hearsay/rules"
 )
 
 // mostMemory is what the collector of garbage keeps the server below, as far as it can, beside the program's own text.
@@ -127,15 +125,19 @@ func (a *app) handler(o serveOptions, kept *store.Store, token string) (http.Han
 	if err != nil {
 		return nil, err
 	}
-	beliefs, err := belief.Load(corpus.Files)
+	ruleFiles, corpusFiles, err := a.knowledge()
 	if err != nil {
 		return nil, err
+	}
+	beliefs, err := belief.Load(corpusFiles)
+	if err != nil {
+		return nil, a.blame(err)
 	}
 	reader, err := a.words(book)
 	if err != nil {
 		return nil, err
 	}
-	reckoner, err := reckon.New(rules.Files, corpus.Files)
+	reckoner, err := reckon.New(ruleFiles, corpusFiles)
 	if err != nil {
 		return nil, err
 	}

@@ -9,6 +9,7 @@ import (
 	"go.yaml.in/yaml/v3"
 
 	"hearsay/internal/belief"
+	"hearsay/internal/folder"
 )
 
 // Lesson is what a talk says of one belief, quantities printed.
@@ -59,6 +60,9 @@ func (t *Trainer) Lesson(id string) (Lesson, error) {
 func translate(files fs.FS, language string, l *Lesson) error {
 	name := language + "/" + l.Belief + ".md"
 	text, err := fs.ReadFile(files, name)
+	if folder.Owner(files, name) != folder.Owner(files, l.Belief+".md") {
+		err = fs.ErrNotExist // it translates an entry that a pack replaced
+	}
 	if errors.Is(err, fs.ErrNotExist) {
 		return fmt.Errorf("%s %w: write %s", l.Belief, ErrUntranslated, name)
 	}

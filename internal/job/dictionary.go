@@ -11,6 +11,7 @@ import (
 	"github.com/agnivade/levenshtein"
 
 	"hearsay/internal/document"
+	"hearsay/internal/folder"
 	"hearsay/internal/quantity"
 )
 
@@ -57,6 +58,8 @@ type Fact struct {
 	Apart    []Apart
 	Gives    []string          // for KindSize: the facts it states, in order
 	Columns  map[string]string // for KindSeries: column to unit
+	Pack     string            // the pack that states it; "" for the built-in dictionary
+	Was      *Fact             // the fact that the pack changed; nil when it is new
 }
 
 // Choice is one value a fact of KindChoice can have.
@@ -119,41 +122,46 @@ type groupYAML struct {
 	Facts document.Ordered[factYAML] `yaml:"facts"`
 }
 
-// LoadDictionary reads facts.yaml from the rules folder. It fails on an entry that could not be used: an unknown unit
-// or kind, a range the wrong way round, an implication of a fact that does not exist.
+// LoadDictionary reads facts.yaml from the rules folder, with those of packs over it: a fact of the same name is changed, others
+// are added to their group. It fails on an entry that could not be used: an unknown unit or kind, a range the wrong way
+// round, an implication of a fact that does not exist.
 func LoadDictionary(fsys fs.FS) (*Dictionary, error) {
-	text, err := fs.ReadFile(fsys, "facts.yaml")
-	if err != nil {
-		return nil, fmt.Errorf("the dictionary of facts is missing: %w", err)
+	files, err := folder.Each(fsys, "facts.yaml")
+	if err != nil || len(files) == 0 {
+		return nil, fmt.Errorf("the dictionary of facts is missing: %w", errors.Join(err, fs.ErrNotExist))
 	}
 	d := &Dictionary{facts: map[string]*Fact{}}
-	return d, d.read(text)
+	for _, f := range files {
+		if err := d.read(f); err != nil {
+			return nil, f.Wrap(err)
+		}
+	}
+	return d, nil
 }
 
-// Lay lays the facts of a pack over the dictionary: a fact of the same name is changed, others are added to their group.
-func (d *Dictionary) Lay(fsys fs.FS) error {
-	text, err := fs.ReadFile(fsys, "facts.yaml")
-	if errors.Is(err, fs.ErrNotExist) {
-		return nil
-	}
+func (d *Dictionary) read(f folder.File) error {
+	groups, err := document.Read[groupYAML](f.Name, f.Text)
 	if err != nil {
 		return err
 	}
-	return d.read(text)
-}
-
-func (d *Dictionary) read(text []byte) error {
-	groups, err := document.Read[groupYAML]("facts.yaml", text)
-	if err != nil {
-		return err
-	}
+	lines := map[string]int{}
 	for _, g := range groups {
 		group := d.group(g.Name, g.Value.About)
 		for _, entry := range g.Value.Facts {
-			group.put(entry.Value.fact(g.Name, entry.Name))
+			fact := entry.Value.fact(g.Name, entry.Name)
+			fact.Pack, lines[fact.Path] = f.Owner, entry.Line
+			if err := group.put(fact); err != nil {
+				return fmt.Errorf("%s: line %d: fact %s: %w", f.Name, entry.Line, fact.Path, err)
+			}
 		}
 	}
-	return d.index()
+	d.index()
+	for _, fact := range d.Facts() {
+		if err := d.checkFact(fact); err != nil {
+			return fmt.Errorf("%s: line %d: fact %s: %w", f.Name, lines[fact.Path], fact.Path, err)
+		}
+	}
+	return nil
 }
 
 // group finds a group, or adds it.
@@ -168,18 +176,24 @@ func (d *Dictionary) group(name, about string) *Group {
 	return g
 }
 
-func (g *Group) put(f *Fact) {
+// put adds a fact, in the place of one of the same name: that must be of the same kind and unit, as the rules and figures read it.
+func (g *Group) put(f *Fact) error {
 	for i, old := range g.Facts {
-		if old.Path == f.Path {
-			g.Facts[i] = f
-			return
+		if old.Path != f.Path {
+			continue
 		}
+		if f.Pack != "" && (old.Kind != f.Kind || old.Unit != f.Unit) {
+			return fmt.Errorf("it must stay a %s in unit %q, as the rules and figures read it", old.Kind, old.Unit)
+		}
+		f.Was, g.Facts[i] = old, f
+		return nil
 	}
 	g.Facts = append(g.Facts, f)
+	return nil
 }
 
-// index rebuilds what is found by path, and checks every entry.
-func (d *Dictionary) index() error {
+// index rebuilds what is found by path.
+func (d *Dictionary) index() {
 	d.facts, d.closed = map[string]*Fact{}, nil
 	for _, f := range d.Facts() {
 		d.facts[f.Path] = f
@@ -187,7 +201,6 @@ func (d *Dictionary) index() error {
 			d.closed = append(d.closed, f)
 		}
 	}
-	return d.check()
 }
 
 func (y factYAML) fact(group, key string) *Fact {
@@ -261,15 +274,6 @@ func (f *Fact) Choice(text string) (Choice, bool) {
 		}
 	}
 	return Choice{}, false
-}
-
-func (d *Dictionary) check() error {
-	for _, f := range d.Facts() {
-		if err := d.checkFact(f); err != nil {
-			return fmt.Errorf("facts.yaml: fact %s: %w", f.Path, err)
-		}
-	}
-	return nil
 }
 
 func (d *Dictionary) checkFact(f *Fact) error {

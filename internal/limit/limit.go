@@ -2,13 +2,16 @@
 package limit
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
+	"math"
 	"path"
 	"sort"
 	"strings"
 
 	"hearsay/internal/document"
+	"hearsay/internal/folder"
 )
 
 // What a limit rests on.
@@ -40,6 +43,8 @@ type Cite struct {
 	Where   string `yaml:"where" json:"where,omitempty"`
 	Edition string `yaml:"edition" json:"edition,omitempty"`
 	Basis   string `yaml:"basis" json:"basis"`
+	// Limit is the path of the limit that is cited, where a pack set it; "" for what is built in.
+	Limit string `yaml:"-" json:"-"`
 }
 
 // Work is one entry of sources.yaml.
@@ -48,6 +53,8 @@ type Work struct {
 	Title  string `yaml:"title" json:"title"`
 	By     string `yaml:"by" json:"by"`
 	Number string `yaml:"number" json:"number,omitempty"`
+	Pack   string `yaml:"-" json:"pack,omitempty"` // the pack that names it, "" for the built-in list
+	Was    *Work  `yaml:"-" json:"-"`              // the work of the same id that the pack names anew; nil when it is new
 }
 
 // Book holds every limit and every work.
@@ -67,43 +74,30 @@ type limitYAML struct {
 	Basis     string `yaml:"basis"`
 }
 
-// Load reads sources.yaml and every file of limits/. It fails on a limit without source or basis, with an unknown
-// source or basis, or with a value that is not a number or a table of numbers.
+// Load reads sources.yaml and every file of limits/, with those of packs over them: a limit of the same name is changed, others
+// are added. It fails on a limit without source or basis, with an unknown source or basis, or with a value that is not a
+// number or a table of numbers.
 func Load(fsys fs.FS) (*Book, error) {
 	b := &Book{limits: map[string]*Limit{}, works: map[string]*Work{}}
 	if err := b.loadWorks(fsys); err != nil {
 		return nil, err
 	}
-	files, err := fs.Glob(fsys, "limits/*.yaml")
+	names, err := fs.Glob(fsys, "limits/*.yaml")
 	if err != nil {
 		return nil, err
 	}
-	for _, f := range files {
-		if err := b.loadTopic(fsys, f, ""); err != nil {
+	for _, name := range names {
+		files, err := folder.Each(fsys, name)
+		if err != nil {
 			return nil, err
+		}
+		for _, f := range files {
+			if err := b.loadTopic(f); err != nil {
+				return nil, f.Wrap(err)
+			}
 		}
 	}
 	return b, nil
-}
-
-// Lay lays the works and limits of a pack over the book: a limit of the same name is changed, others are added. The pack's
-// folder has the same shape; both parts may be missing.
-func (b *Book) Lay(fsys fs.FS, pack string) error {
-	if _, err := fs.Stat(fsys, "sources.yaml"); err == nil {
-		if err := b.loadWorks(fsys); err != nil {
-			return err
-		}
-	}
-	files, err := fs.Glob(fsys, "limits/*.yaml")
-	if err != nil {
-		return err
-	}
-	for _, f := range files {
-		if err := b.loadTopic(fsys, f, pack); err != nil {
-			return err
-		}
-	}
-	return nil
 }
 
 // LoadWorks reads the works cited alone, for what needs no limits.
@@ -113,31 +107,29 @@ func LoadWorks(fsys fs.FS) (*Book, error) {
 }
 
 func (b *Book) loadWorks(fsys fs.FS) error {
-	text, err := fs.ReadFile(fsys, "sources.yaml")
-	if err != nil {
-		return fmt.Errorf("the list of works is missing: %w", err)
+	files, err := folder.Each(fsys, "sources.yaml")
+	if err != nil || len(files) == 0 {
+		return fmt.Errorf("the list of works is missing: %w", errors.Join(err, fs.ErrNotExist))
 	}
-	works, err := document.Read[Work]("sources.yaml", text)
-	if err != nil {
-		return err
-	}
-	for _, w := range works {
-		w.Value.ID = w.Name
-		b.works[w.Name] = &w.Value
+	for _, f := range files {
+		works, err := document.Read[Work](f.Name, f.Text)
+		if err != nil {
+			return f.Wrap(err)
+		}
+		for _, w := range works {
+			w.Value.ID, w.Value.Pack, w.Value.Was = w.Name, f.Owner, b.works[w.Name]
+			b.works[w.Name] = &w.Value
+		}
 	}
 	return nil
 }
 
-func (b *Book) loadTopic(fsys fs.FS, file, pack string) error {
-	text, err := fs.ReadFile(fsys, file)
+func (b *Book) loadTopic(f folder.File) error {
+	entries, err := document.Read[limitYAML](f.Name, f.Text)
 	if err != nil {
 		return err
 	}
-	entries, err := document.Read[limitYAML](file, text)
-	if err != nil {
-		return err
-	}
-	topic := strings.TrimSuffix(path.Base(file), ".yaml")
+	topic := strings.TrimSuffix(path.Base(f.Name), ".yaml")
 	for _, e := range entries {
 		name, y := e.Name, e.Value
 		l := &Limit{Topic: topic, Name: name, Unit: y.Unit, What: y.What, Condition: y.Condition,
@@ -145,23 +137,44 @@ func (b *Book) loadTopic(fsys fs.FS, file, pack string) error {
 		if l.Value, err = numbers(y.Value); err == nil {
 			err = b.check(l)
 		}
-		if err != nil {
-			return fmt.Errorf("%s: limit %s: %w", file, name, err)
+		if err == nil && f.Owner != "" {
+			err = b.lay(l, f.Owner)
 		}
-		if pack != "" {
-			l.Pack, l.Was = pack, b.limits[l.Path()]
-			if l.Was != nil && l.Was.Unit != l.Unit {
-				return fmt.Errorf("%s: limit %s: its unit must stay %q, as the rules read it", file, name, l.Was.Unit)
-			}
+		if err != nil {
+			return fmt.Errorf("%s: line %d: limit %s: %w", f.Name, e.Line, name, err)
 		}
 		b.limits[l.Path()] = l
 	}
 	return nil
 }
 
+// lay puts a limit of a pack in the place of another.
+func (b *Book) lay(l *Limit, pack string) error {
+	l.Pack, l.Was, l.Cite.Limit = pack, b.limits[l.Path()], l.Path()
+	switch {
+	case l.Was == nil:
+		return nil
+	case l.Was.Unit != l.Unit:
+		return fmt.Errorf("its unit must stay %q, as the rules read it", l.Was.Unit)
+	case shape(l.Was.Value) != shape(l.Value):
+		return fmt.Errorf("it must stay %s, as the rules read it", shape(l.Was.Value))
+	}
+	return nil
+}
+
+func shape(v any) string {
+	switch v.(type) {
+	case map[string]any:
+		return "a table"
+	case string:
+		return "a word"
+	}
+	return "one number"
+}
+
 func (b *Book) check(l *Limit) error {
 	if l.What == "" {
-		return fmt.Errorf("does not say what it is (`what`)")
+		return fmt.Errorf("does not say what it is: give `what` as a noun phrase, such as \"largest slump\"")
 	}
 	return b.CheckCite(l.Cite)
 }
@@ -169,7 +182,7 @@ func (b *Book) check(l *Limit) error {
 // CheckCite fails when a citation names no work of the list or no basis.
 func (b *Book) CheckCite(c Cite) error {
 	if _, ok := b.works[c.Source]; !ok {
-		return fmt.Errorf("source %q is not in sources.yaml", c.Source)
+		return fmt.Errorf("source %q is not in sources.yaml: `hearsay sources` lists the built-in works, and yours go into rules/sources.yaml", c.Source)
 	}
 	switch c.Basis {
 	case Published, Practice, Memory:
@@ -181,7 +194,12 @@ func (b *Book) CheckCite(c Cite) error {
 // numbers turns a decoded YAML value into float64 or nested tables of float64.
 func numbers(v any) (any, error) {
 	switch n := v.(type) {
-	case float64, string: // text is a word of a table, such as a type of cement
+	case string: // a word of a table, such as a type of cement
+		return n, nil
+	case float64:
+		if math.IsNaN(n) || math.IsInf(n, 0) {
+			return nil, fmt.Errorf("value %v is no number to compare with", n)
+		}
 		return n, nil
 	case int64:
 		return float64(n), nil

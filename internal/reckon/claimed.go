@@ -14,6 +14,7 @@ import (
 
 	"hearsay/internal/belief"
 	"hearsay/internal/figure"
+	"hearsay/internal/folder"
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 )
@@ -136,17 +137,21 @@ func (r *Reckoner) inDigits(text string) string {
 }
 
 func numberWords(corpus fs.FS) (map[string]float64, error) {
-	text, err := fs.ReadFile(corpus, "words.yaml")
+	files, err := folder.Each(corpus, "words.yaml")
 	if err != nil {
 		return nil, err
 	}
-	var w struct {
-		Numbers map[string]float64 `yaml:"numbers"`
+	numbers := map[string]float64{}
+	for _, f := range files {
+		var w struct {
+			Numbers map[string]float64 `yaml:"numbers"`
+		}
+		if err := yaml.Unmarshal(f.Text, &w); err != nil {
+			return nil, f.Wrap(fmt.Errorf("%s: %w", f.Name, err))
+		}
+		maps.Copy(numbers, w.Numbers)
 	}
-	if err := yaml.Unmarshal(text, &w); err != nil {
-		return nil, fmt.Errorf("words.yaml: %w", err)
-	}
-	return w.Numbers, nil
+	return numbers, nil
 }
 
 func mapKeys(m map[string]string) iter.Seq[string] { return maps.Keys(m) }

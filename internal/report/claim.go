@@ -49,6 +49,9 @@ func (c Claim) Text(w Writer, look Look) {
 	}
 	c.part(w, look, "Say", t.Say)
 	fmt.Fprintln(w)
+	for _, x := range c.Changed {
+		fmt.Fprintf(w, "%s\n", look.wrap(9, "Changed: "+x))
+	}
 	for _, s := range c.Sources {
 		fmt.Fprintf(w, "%s\n", look.paint(faint, look.wrap(8, "Source: "+c.source(s).Line())))
 	}

@@ -197,14 +197,19 @@ func number(n rulebook.Number, system quantity.System) Number {
 func Sources(limits *limit.Book, cites []limit.Cite) []Source {
 	sources := []Source{}
 	for _, c := range cites {
-		w, _ := limits.Work(c.Source)
+		w, ok := limits.Work(c.Source)
+		if !ok {
+			w = &limit.Work{Title: c.Source}
+		}
 		title := w.Title
 		if w.Number != "" {
 			title = w.Number + ", " + title
 		} else if w.By != "" {
 			title += " (" + w.By + ")"
 		}
-		sources = append(sources, Source{c.Source, title, c.Where, c.Edition, c.Basis})
+		if s := (Source{c.Source, title, c.Where, c.Edition, c.Basis}); !slices.Contains(sources, s) {
+			sources = append(sources, s)
+		}
 	}
 	return sources
 }

@@ -15,6 +15,7 @@ import (
 
 	"hearsay/internal/document"
 	"hearsay/internal/figure"
+	"hearsay/internal/folder"
 	"hearsay/internal/job"
 	"hearsay/internal/limit"
 )
@@ -24,13 +25,13 @@ type Book struct {
 	Facts     *job.Dictionary
 	Limits    *limit.Book
 	Figures   *figure.Set
+	packs     []*Pack
 	practices []*Practice
 	byID      map[string]*Practice
 	cautions  map[string]*Caution
 	modules   map[string]*ast.Module
 	texts     map[string][]byte // of every file read, by name
 	revision  string
-	packed    bool // packs are laid over what is built in
 
 	figuresRead []string          // by any practice
 	plain       map[string]*plain // by practice id: those that can be decided without the evaluator
@@ -54,7 +55,7 @@ type singleQueries struct{ wrong, here rego.PreparedPartialQuery }
 // and lays the packs over it in their order. It parses the rules and does not compile them: that happens at the first
 // judgement, since most commands need none.
 func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
-	b := &Book{packed: len(packs) > 0, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
+	b := &Book{packs: packs, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
 	var group errgroup.Group
 	group.Go(func() (err error) { // the rules take as long as all the rest
 		if b.texts, err = readAll(fsys); err == nil {
@@ -62,7 +63,7 @@ func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
 		}
 		return err
 	})
-	err := b.loadKnowledge(fsys, packs)
+	err := b.loadKnowledge(Rules(fsys, packs...))
 	if parsed := group.Wait(); err == nil {
 		err = parsed
 	}
@@ -78,18 +79,13 @@ func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
 	return b, b.link()
 }
 
-// loadKnowledge reads the facts, limits and cautions, with what the packs say of them, and makes the figures.
-func (b *Book) loadKnowledge(fsys fs.FS, packs []*Pack) (err error) {
+// loadKnowledge reads the facts, limits and cautions, and makes the figures.
+func (b *Book) loadKnowledge(fsys fs.FS) (err error) {
 	if b.Facts, err = job.LoadDictionary(fsys); err != nil {
 		return err
 	}
 	if b.Limits, err = limit.Load(fsys); err != nil {
 		return err
-	}
-	for _, p := range packs {
-		if err := p.lay(b.Facts, b.Limits); err != nil {
-			return err
-		}
 	}
 	if b.Figures, err = figure.New(b.Limits); err != nil {
 		return err
@@ -99,21 +95,26 @@ func (b *Book) loadKnowledge(fsys fs.FS, packs []*Pack) (err error) {
 }
 
 func loadCautions(fsys fs.FS, limits *limit.Book) (map[string]*Caution, error) {
-	text, err := fs.ReadFile(fsys, "cautions.yaml")
-	if err != nil {
-		return nil, err
-	}
-	entries, err := document.Read[Caution]("cautions.yaml", text)
+	files, err := folder.Each(fsys, "cautions.yaml")
 	if err != nil {
 		return nil, err
 	}
 	cautions := map[string]*Caution{}
-	for _, e := range entries {
-		id, c := e.Name, e.Value
-		c.ID = id
-		cautions[id] = &c
-		if err := limits.CheckCite(limit.Cite{Source: c.Source, Basis: c.Basis}); err != nil {
-			return nil, fmt.Errorf("cautions.yaml: %s: %w", id, err)
+	for _, f := range files {
+		entries, err := document.Read[Caution](f.Name, f.Text)
+		if err != nil {
+			return nil, f.Wrap(err)
+		}
+		for _, e := range entries {
+			id, c := e.Name, e.Value
+			c.ID, c.Pack = id, f.Owner
+			if cautions[id] != nil && f.Owner != "" {
+				return nil, f.Wrap(fmt.Errorf("%s: line %d: the caution %s is built in: a pack adds cautions and takes none away", f.Name, e.Line, id))
+			}
+			cautions[id] = &c
+			if err := limits.CheckCite(limit.Cite{Source: c.Source, Basis: c.Basis}); err != nil {
+				return nil, f.Wrap(fmt.Errorf("%s: line %d: %s: %w", f.Name, e.Line, id, err))
+			}
 		}
 	}
 	return cautions, nil
@@ -136,25 +137,25 @@ func (b *Book) link() error {
 		for _, r := range p.Reads {
 			if name, ok := cutFigure(r); ok {
 				if _, ok := b.Figures.Find(name); !ok {
-					return fmt.Errorf("%s reads figure %s, which does not exist", p.File, name)
+					return p.at(fmt.Sprintf("figure %s does not exist: `hearsay figure` lists them", name), r)
 				}
 			} else if _, ok := b.Facts.Fact(r); !ok {
-				return fmt.Errorf("%s reads input.%s, which is not in facts.yaml", p.File, r)
+				return p.at(fmt.Sprintf("reads input.%s, which is not in facts.yaml: add the fact, or mend its name%s", r, b.near(r)), r)
 			}
 		}
 		for _, l := range p.Limits {
 			if _, ok := b.Limits.Find(l); !ok {
-				return fmt.Errorf("%s reads data.%s, which is in no file of limits/", p.File, l)
+				return p.at(fmt.Sprintf("reads data.%s, which is in no file of limits/: add the limit, or mend its name", l), l)
 			}
 		}
 		for _, c := range p.Costs {
 			if _, ok := b.Figures.Find(c); !ok {
-				return fmt.Errorf("%s names cost %q, which is not a figure", p.File, c)
+				return p.at(fmt.Sprintf("names cost %q, which is not a figure", c), c)
 			}
 		}
 		for _, c := range p.Cautions {
 			if b.cautions[c] == nil {
-				return fmt.Errorf("%s names caution %q, which is not in cautions.yaml", p.File, c)
+				return p.at(fmt.Sprintf("names caution %q, which is not in cautions.yaml", c), c)
 			}
 		}
 	}

@@ -86,7 +86,7 @@ func (b *Book) JudgeOne(ctx context.Context, j *job.Job, id string) (*Judgement,
 // court opens the judging of a job.
 func (b *Book) court(j *job.Job) (*court, error) {
 	b.hangings()
-	if b.packed {
+	if len(b.packs) > 0 {
 		if err := b.ready(); err != nil {
 			return nil, err
 		}
@@ -174,7 +174,12 @@ func inputTerm(words ...string) *ast.Term {
 
 // judge judges by one practice: at once where its rule is plain and what it hangs on is known, by partial evaluation otherwise.
 func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
-	one := &Judgement{Practice: p, Status: NotHere, Changed: c.book.changed(p)}
+	one := &Judgement{Practice: p, Status: NotHere}
+	if p.Pack != "" {
+		timed, done := context.WithTimeout(ctx, mostJudgingTime)
+		defer done()
+		ctx = timed
+	}
 	var err error
 	if p.Off == "" && !c.decide(one) {
 		err = c.evaluate(ctx, one)
@@ -183,6 +188,7 @@ func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
 		err = c.detail(ctx, one)
 	}
 	one.Cites = c.cites(one)
+	one.Changed = c.book.changed(p, one.Cites)
 	return one, err
 }
 

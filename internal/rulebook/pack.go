@@ -2,46 +2,89 @@ package rulebook
 
 import (
 	"fmt"
+	"io"
 	"io/fs"
 	"path"
+	"regexp"
 	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
 	"hearsay/internal/document"
-	"hearsay/internal/job"
-	"hearsay/internal/limit"
+	"hearsay/internal/folder"
 )
 
-// Pack is somebody's own rules, limits, facts and beliefs, laid over the built-in ones: a folder with pack.yaml, and below
-// rules/ and corpus/ the same shape as the built-in folders.
+// Pack is somebody's own rules, limits, facts, beliefs and words, laid over the built-in ones: a folder with pack.yaml, and
+// below rules/ and corpus/ the same shape as the built-in folders.
 type Pack struct {
-	Name  string
-	By    string // who answers for it
-	About string
-	Off   map[string]string // practices switched off, with the reason
-	Files fs.FS
-	rules fs.FS
+	Name   string
+	By     string // who answers for it
+	About  string
+	Off    map[string]string // practices switched off, with the reason
+	Signed bool              // its signature was checked and is good
+	Files  folder.Memory
+	rules  fs.FS
+	corpus fs.FS
 }
 
-// What a pack may hold at most, so that a hostile one gets an error and never the machine.
-const (
-	mostPackFiles = 2000
-	mostPackBytes = 8 << 20
-)
+// mostPack is what a pack may hold at most, so that a hostile one gets an error and does the machine no harm.
+var mostPack = folder.Bounds{Files: 2000, File: 512 << 10, Bytes: 8 << 20, Depth: 5}
 
-// OpenPack reads the head of a pack and holds it to its size.
-func OpenPack(files fs.FS) (*Pack, error) {
-	text, err := fs.ReadFile(files, "pack.yaml")
+// mostRule is how long a rule file may be, in bytes; the longest built-in one has 4,000.
+const mostRule = 64 << 10
+
+// packFile says whether a file is one of a pack: its head, its signature and what lies below rules/ and corpus/. Whatever else
+// lies beside them is not looked at, and nor are the hidden files and copies that editors leave.
+func packFile(name string) bool {
+	base := path.Base(name)
+	first, _, _ := strings.Cut(name, "/")
+	switch {
+	case name == "pack.yaml" || name == signaturesFile:
+		return true
+	case strings.HasPrefix(base, ".") || strings.HasSuffix(base, "~"):
+		return false
+	}
+	return first == "rules" || first == "corpus"
+}
+
+// OpenPack reads a pack from its folder, within bounds. With a key it must carry a good signature.
+func OpenPack(files fs.FS, key *Key) (*Pack, error) {
+	read, err := folder.Read(files, packFile, mostPack)
 	if err != nil {
-		return nil, fmt.Errorf("a pack is a folder with a pack.yaml (`hearsay pack new DIR` writes one): %w", err)
+		return nil, err
+	}
+	return newPack(read, key)
+}
+
+// UnpackPack reads a pack from a .tar.gz archive, within bounds. With a key it must carry a good signature.
+func UnpackPack(r io.Reader, key *Key) (*Pack, error) {
+	read, err := folder.Untar(r, packFile, mostPack)
+	if err != nil {
+		return nil, err
+	}
+	return newPack(read, key)
+}
+
+func newPack(files folder.Memory, key *Key) (*Pack, error) {
+	text, ok := files["pack.yaml"]
+	if !ok {
+		return nil, fmt.Errorf("a pack is a folder with a pack.yaml (`hearsay pack new DIR` writes one), or such a folder in an archive (`hearsay pack archive DIR FILE.tar.gz`)")
+	}
+	p := &Pack{Files: files, Off: map[string]string{}}
+	if key != nil {
+		if err := key.Verify(files); err != nil {
+			return nil, err
+		}
+		p.Signed = true
+	}
+	if err := checkFiles(files); err != nil {
+		return nil, err
 	}
 	head, err := document.Read[any]("pack.yaml", text)
 	if err != nil {
 		return nil, err
 	}
-	p := &Pack{Files: files, Off: map[string]string{}}
 	for _, e := range head {
 		if err := p.head(e); err != nil {
 			return nil, err
@@ -53,12 +96,20 @@ func OpenPack(files fs.FS) (*Pack, error) {
 	if p.rules, err = fs.Sub(files, "rules"); err != nil {
 		return nil, err
 	}
-	return p, p.checkSize()
+	p.corpus, err = fs.Sub(files, "corpus")
+	return p, err
 }
+
+const (
+	longestName = 80  // letters of the name of a pack
+	longestHead = 500 // letters of what else its head says
+)
 
 func (p *Pack) head(e document.Entry[any]) error {
 	text, isText := e.Value.(string)
 	switch {
+	case isText && len(text) > longestHead || e.Name == "name" && len(text) > longestName:
+		return fmt.Errorf("pack.yaml: line %d: %s is too long: a name has at most %d letters, the rest %d", e.Line, e.Name, longestName, longestHead)
 	case e.Name == "name" && isText:
 		p.Name = text
 	case e.Name == "by" && isText:
@@ -83,33 +134,48 @@ func (p *Pack) head(e document.Entry[any]) error {
 	return nil
 }
 
-func (p *Pack) checkSize() error {
-	files, bytes := 0, int64(0)
-	return fs.WalkDir(p.Files, ".", func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			return err
+// packPlaces are the files that something reads.
+var packPlaces = regexp.MustCompile(`^(pack\.yaml|\.signatures\.json|rules/(facts|sources|cautions)\.yaml|rules/limits/[a-z0-9_]+\.yaml|rules/[a-z][a-z0-9_]*/[a-z0-9_-]+\.rego` +
+	`|corpus/(words|synonyms)\.yaml|corpus/(es/)?[a-z][a-z0-9_-]*/[a-z0-9_-]+\.md)$`)
+
+// checkFiles refuses a file that nothing would read, and text that is not what it seems.
+func checkFiles(files folder.Memory) error {
+	for _, name := range files.Names() {
+		text := files[name]
+		if !packPlaces.MatchString(name) {
+			return fmt.Errorf("%s: nothing reads this file: there are rules/facts.yaml, rules/sources.yaml, rules/cautions.yaml, rules/limits/<topic>.yaml, "+
+				"rules/<topic>/<name>.rego, corpus/words.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
 		}
-		info, err := d.Info()
+		var err error
+		switch path.Ext(name) {
+		case ".yaml":
+			err = document.Plain(name, text)
+		case ".rego":
+			err = checkText(name, text)
+		}
 		if err != nil {
 			return err
 		}
-		files, bytes = files+1, bytes+info.Size()
-		if files > mostPackFiles || bytes > mostPackBytes {
-			return fmt.Errorf("pack %s is too large: a pack holds at most %d files and %d MB", p.Name, mostPackFiles, mostPackBytes>>20)
-		}
-		return nil
-	})
-}
-
-// lay lays its facts, works and limits over the built-in ones.
-func (p *Pack) lay(facts *job.Dictionary, limits *limit.Book) error {
-	if err := facts.Lay(p.rules); err != nil {
-		return fmt.Errorf("pack %s: %w", p.Name, err)
-	}
-	if err := limits.Lay(p.rules, p.Name); err != nil {
-		return fmt.Errorf("pack %s: %w", p.Name, err)
 	}
 	return nil
+}
+
+// Rules gives the built-in rules with those of packs laid over them.
+func Rules(base fs.FS, packs ...*Pack) fs.FS {
+	layers := make([]folder.Layer, len(packs))
+	for i, p := range packs {
+		layers[i] = folder.Layer{Owner: p.Name, Place: "rules/", Files: p.rules}
+	}
+	return folder.Over(base, layers...)
+}
+
+// Corpus gives the built-in corpus with those of packs laid over it.
+func Corpus(base fs.FS, packs ...*Pack) fs.FS {
+	layers := make([]folder.Layer, len(packs))
+	for i, p := range packs {
+		layers[i] = folder.Layer{Owner: p.Name, Place: "corpus/", Files: p.corpus}
+	}
+	return folder.Over(base, layers...)
 }
 
 // add adds the practices of a pack, in the place of those of the same id, and switches off what it switches off.
@@ -120,11 +186,14 @@ func (b *Book) add(p *Pack) error {
 	}
 	for name := range texts {
 		if path.Dir(name) == "trade" {
-			return fmt.Errorf("%s: the shared conditions of trade/ cannot be changed by a pack: write the condition into the practice", name)
+			return fmt.Errorf("rules/%s: the shared conditions of trade/ cannot be changed by a pack: write the condition into the practice", name)
 		}
 	}
 	modules, practices, err := parse(texts)
 	if err != nil {
+		return err
+	}
+	if err := checkForms(modules); err != nil {
 		return err
 	}
 	for name, m := range modules {
@@ -138,7 +207,10 @@ func (b *Book) add(p *Pack) error {
 	}
 	for _, one := range practices {
 		one.Pack = p.Name
-		b.practices = slices.DeleteFunc(b.practices, func(old *Practice) bool { return old.ID == one.ID })
+		b.practices = slices.DeleteFunc(b.practices, func(old *Practice) bool {
+			one.Replaces = one.Replaces || old.ID == one.ID
+			return old.ID == one.ID
+		})
 		b.practices = append(b.practices, one)
 	}
 	slices.SortFunc(b.practices, func(x, y *Practice) int { return strings.Compare(x.ID, y.ID) })
@@ -156,35 +228,48 @@ func (b *Book) switchOff(p *Pack) error {
 	return nil
 }
 
-// changed says what packs changed in a practice: the rule itself, its being switched off, and the limits it reads.
-func (b *Book) changed(p *Practice) []string {
-	var list []string
-	if p.Pack != "" {
-		list = append(list, "rule of pack "+p.Pack)
-	}
-	if p.Off != "" {
-		list = append(list, p.Off)
-	}
-	for _, path := range p.Limits {
-		l, ok := b.Limits.Find(path)
-		switch {
-		case !ok || l.Pack == "":
-		case l.Was == nil:
-			list = append(list, fmt.Sprintf("%s: set by pack %s", l.What, l.Pack))
-		default:
-			list = append(list, fmt.Sprintf("%s: %v by pack %s, built in %v", l.What, l.Value, l.Pack, l.Was.Value))
-		}
-	}
-	return list
-}
-
 // allowedBuiltins are the functions a rule may call: comparisons. No network, no environment, no clock, nothing that
 // grows.
-var allowedBuiltins = []string{"eq", "equal", "neq", "gt", "gte", "lt", "lte", "assign", "internal.member_2"}
+var allowedBuiltins = append(slices.Clone(comparing), "assign")
 
-func allowed() *ast.Capabilities {
+func allowed(more ...string) *ast.Capabilities {
 	caps := ast.CapabilitiesForThisVersion()
-	caps.Builtins = slices.DeleteFunc(slices.Clone(caps.Builtins), func(b *ast.Builtin) bool { return !slices.Contains(allowedBuiltins, b.Name) })
+	caps.Builtins = slices.DeleteFunc(slices.Clone(caps.Builtins), func(b *ast.Builtin) bool {
+		return !slices.Contains(allowedBuiltins, b.Name) && !slices.Contains(more, b.Name)
+	})
 	caps.AllowNet = []string{}
 	return caps
+}
+
+// Packs lists the packs laid over the rulebook, in their order.
+func (b *Book) Packs() []*Pack { return b.packs }
+
+// at gives an error about a practice with the line where it reads or names this.
+func (p *Practice) at(problem, what string) error {
+	row := 0
+	ast.WalkTerms(p.module, func(t *ast.Term) bool {
+		name := ""
+		switch v := t.Value.(type) {
+		case ast.Ref:
+			name = strings.Join(refWords(v), ".")
+		case ast.String:
+			name = string(v)
+		}
+		if row == 0 && t.Location != nil && name != "" && (strings.TrimPrefix(strings.TrimPrefix(name, "input."), "data.") == what) {
+			row = t.Location.Row
+		}
+		return false
+	})
+	if row == 0 {
+		return fmt.Errorf("%s %s", p.File, problem)
+	}
+	return fmt.Errorf("%s:%d: %s", p.File, row, problem)
+}
+
+// near offers the fact whose path looks most like one that does not exist.
+func (b *Book) near(path string) string {
+	if n := b.Facts.Nearest(path); n != "" {
+		return " (input." + n + "?)"
+	}
+	return ""
 }

@@ -15,12 +15,12 @@ import (
 
 func pack(t *testing.T, files map[string]string) *rulebook.Pack {
 	t.Helper()
-	p, err := rulebook.OpenPack(folder(files))
+	p, err := rulebook.OpenPack(inMemory(files), nil)
 	require.NoError(t, err)
 	return p
 }
 
-func folder(files map[string]string) fstest.MapFS {
+func inMemory(files map[string]string) fstest.MapFS {
 	fsys := fstest.MapFS{}
 	for name, text := range files {
 		fsys[name] = &fstest.MapFile{Data: []byte(text)}
@@ -97,34 +97,6 @@ func TestPackSwitchesAPracticeOffWithItsReason(t *testing.T) {
 	assert.Equal(t, []string{"switched off by pack Heron County: the county cures itself"}, one.Changed)
 }
 
-func TestHostilePackGetsAnError(t *testing.T) {
-	hostile := func(body string) map[string]string {
-		return map[string]string{"pack.yaml": head, "rules/county/no-permit.rego": rule + body}
-	}
-	facts := "county:\n  about: x\n  facts:\n    permit: {kind: flag, name: a permit was given, ask: \"?\"}\n"
-	for name, c := range map[string]struct {
-		files map[string]string
-		want  string
-	}{
-		"network":     {hostile("\nwrong contains \"x\" if http.send({\"method\": \"get\", \"url\": \"http://localhost\"})\n"), "undefined function http.send"},
-		"environment": {hostile("\nwrong contains \"x\" if opa.runtime().env.HOME\n"), "undefined function opa.runtime"},
-		"clock":       {hostile("\nwrong contains \"x\" if time.now_ns() > 0\n"), "undefined function time.now_ns"},
-		"growth":      {hostile("\nwrong contains \"x\" if count(numbers.range(0, 1)) > 0\n"), "undefined function"},
-		"recursion":   {hostile("\nhere if wrong[\"no permit was given\"]\n"), "recursive"},
-	} {
-		t.Run(name, func(t *testing.T) {
-			c.files["rules/facts.yaml"] = facts
-			b, err := rulebook.Load(rules.Files, pack(t, c.files))
-			if err == nil {
-				err = b.Compile()
-			}
-			require.Error(t, err)
-			assert.Contains(t, err.Error(), c.want)
-			assert.Contains(t, err.Error(), "no-permit.rego:")
-		})
-	}
-}
-
 func TestPackThatDoesNotFitSaysWhere(t *testing.T) {
 	for name, c := range map[string]struct {
 		files map[string]string
@@ -141,7 +113,7 @@ func TestPackThatDoesNotFitSaysWhere(t *testing.T) {
 		"unknown fact":   {map[string]string{"pack.yaml": head, "rules/county/no-permit.rego": rule}, "reads input.county.permit, which is not in facts.yaml"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			p, err := rulebook.OpenPack(folder(c.files))
+			p, err := rulebook.OpenPack(inMemory(c.files), nil)
 			if err == nil {
 				_, err = rulebook.Load(rules.Files, p)
 			}

@@ -39,8 +39,9 @@ type Practice struct {
 	Reads    []string `json:"reads"`  // facts and figures the rule reads ("order.slump", "figure.wcm")
 	Limits   []string `json:"limits"` // limits the rule reads ("limit.water.most_ratio")
 	File     string   `json:"file"`
-	Pack     string   `json:"pack,omitempty"` // the pack that wrote it; "" for the built-in book
-	Off      string   `json:"off,omitempty"`  // why a pack switched it off, and which
+	Pack     string   `json:"pack,omitempty"`     // the pack that wrote it; "" for the built-in book
+	Replaces bool     `json:"replaces,omitempty"` // the pack wrote it in the place of another
+	Off      string   `json:"off,omitempty"`      // why a pack switched it off, and which
 	module   *ast.Module
 	hangs    []string // facts its judgement can hang on
 }
@@ -58,6 +59,7 @@ type Caution struct {
 	Source string `yaml:"source" json:"source"`
 	Where  string `yaml:"where" json:"where,omitempty"`
 	Basis  string `yaml:"basis" json:"basis"`
+	Pack   string `yaml:"-" json:"pack,omitempty"` // the pack that wrote it; "" for the built-in book
 }
 
 // readAll reads every file of a rules folder that judging depends on, tests included.

@@ -26,6 +26,7 @@ type beliefShown struct {
 	Do        string          `json:"do"`
 	Numbers   []string        `json:"numbers"`
 	Say       string          `json:"say"`
+	Changed   []string        `json:"changed,omitempty"` // what a pack changed in it
 
 	Cited   []cited `json:"-"` // the numbers, each with where it is from
 	Links   []link  `json:"-"` // the practices
@@ -61,7 +62,7 @@ func citedLine(b *limit.Book, line string) cited {
 func (s *Server) shownBelief(e *belief.Entry, system quantity.System) *beliefShown {
 	plain := func(text string) string { return report.Plain(text, system) }
 	out := &beliefShown{ID: e.ID, Belief: firstUpper(e.Belief), Verdict: e.Verdict, DependsOn: plain(e.DependsOn), Practices: nonNil(e.Practices),
-		Fact: plain(e.Fact), About: plain(e.Saying), Why: plain(e.Why), Do: plain(e.Do), Say: plain(e.Say), Numbers: []string{},
+		Fact: plain(e.Fact), About: plain(e.Saying), Why: plain(e.Why), Do: plain(e.Do), Say: plain(e.Say), Numbers: []string{}, Changed: e.Changed(),
 		Links: practiceLinks(s.Book, e.Practices)}
 	for _, n := range e.Numbers {
 		out.Numbers = append(out.Numbers, plain(n))

@@ -8,7 +8,6 @@ import (
 	"strings"
 	"sync"
 
-	"hearsay/corpus"
 	"hearsay/internal/crew"
 	"hearsay/internal/quantity"
 	"hearsay/internal/store"
@@ -32,7 +31,7 @@ func (s *Server) trainer(r *http.Request, language string) (*crew.Trainer, error
 	if t := s.trainers.made[key]; t != nil {
 		return t, nil
 	}
-	t, err := crew.NewTrainer(corpus.Files, s.Book, language, key.system)
+	t, err := crew.NewTrainer(s.Corpus.Files(), s.Book, language, key.system)
 	if err != nil {
 		return nil, err
 	}

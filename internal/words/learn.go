@@ -1,16 +1,25 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
 	"hearsay/internal/job"
 )
 
-// learn takes in the phrases of words.yaml and the words of facts.yaml.
+// learn takes in the phrases of one words.yaml. What it says of a fact, a role or an event that another file speaks of adds to
+// that.
 func (r *Reader) learn(y *vocabularyYAML) error {
-	for i, role := range y.Roles {
+	maps.Copy(r.topics, y.Topics)
+	for _, role := range y.Roles {
+		i := slices.Index(r.roles, role.Name)
+		if i < 0 {
+			i = len(r.roles)
+			r.roles, r.rolePoints = append(r.roles, role.Name), append(r.rolePoints, role.Value.Silent)
+		}
 		if err := r.add(role.Value.Before, use{target: i, role: useBefore}); err != nil {
 			return err
 		}
@@ -18,8 +27,12 @@ func (r *Reader) learn(y *vocabularyYAML) error {
 			return err
 		}
 	}
-	for i, e := range y.Events {
-		r.events = append(r.events, e.Name)
+	for _, e := range y.Events {
+		i := slices.Index(r.events, e.Name)
+		if i < 0 {
+			i = len(r.events)
+			r.events = append(r.events, e.Name)
+		}
 		if err := r.add(e.Value, use{target: i, role: useEvent}); err != nil {
 			return err
 		}
@@ -31,10 +44,15 @@ func (r *Reader) learn(y *vocabularyYAML) error {
 		return err
 	}
 	for _, e := range y.Facts {
-		if err := r.learnFact(y, e.Name, e.Value); err != nil {
-			return fmt.Errorf("%s: %w", e.Name, err)
+		if err := r.learnFact(e.Name, e.Value); err != nil {
+			return fmt.Errorf("line %d: %s: %w", e.Line, e.Name, err)
 		}
 	}
+	return nil
+}
+
+// learnWords takes in the words of facts.yaml.
+func (r *Reader) learnWords() error {
 	for i, s := range r.facts {
 		if err := r.add(s.Words, use{target: i, role: useNear}); err != nil {
 			return fmt.Errorf("facts.yaml: %s: %w", s.Path, err)
@@ -53,7 +71,8 @@ func (r *Reader) learnSpans(y *vocabularyYAML) error {
 		}
 		r.spans = append(r.spans, span{fact, from, to})
 	}
-	for i, e := range y.Echoes {
+	for _, e := range y.Echoes {
+		i := len(r.echoed)
 		one, ok1 := r.byPath[e.One]
 		other, ok2 := r.byPath[e.Other]
 		if !ok1 || !ok2 {
@@ -76,14 +95,20 @@ func (r *Reader) learnSpans(y *vocabularyYAML) error {
 	return nil
 }
 
-func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
+func (r *Reader) learnFact(path string, e sayingYAML) error {
 	i, ok := r.byPath[path]
 	if !ok {
-		return fmt.Errorf("is not a fact of facts.yaml")
+		return fmt.Errorf("is not a fact of facts.yaml (`hearsay facts` lists them)")
 	}
 	s := r.facts[i]
-	s.bareSaid = e.BareSaid
-	s.bare, s.alone, s.units, s.takes, s.topic, s.plain = e.Bare, e.Alone, e.Units, e.Takes, e.Topic, e.Plain
+	s.bareSaid = s.bareSaid || e.BareSaid
+	s.bare, s.takes, s.topic, s.alone = cmp.Or(e.Bare, s.bare), cmp.Or(e.Takes, s.takes), cmp.Or(e.Topic, s.topic), cmp.Or(e.Alone, s.alone)
+	if len(e.Units) > 0 {
+		s.units = e.Units
+	}
+	if len(e.Plain) > 0 {
+		s.plain = e.Plain
+	}
 	if len(e.In) > 0 {
 		s.in = set(e.In)
 	}
@@ -94,8 +119,11 @@ func (r *Reader) learnFact(y *vocabularyYAML, path string, e sayingYAML) error {
 		}
 		s.parts = append(s.parts, k)
 	}
-	s.gated, s.gateUnits = len(e.Context) > 0, set(e.ContextUnits)
-	topic, ok := y.Topics[e.Topic]
+	s.gated = s.gated || len(e.Context) > 0
+	if len(e.ContextUnits) > 0 || s.gateUnits == nil {
+		s.gateUnits = set(e.ContextUnits)
+	}
+	topic, ok := r.topics[e.Topic]
 	if e.Topic != "" && !ok {
 		return fmt.Errorf("no topic is called %s", e.Topic)
 	}

@@ -64,6 +64,9 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 		}
 		p.elements = append(p.elements, es...)
 	}
+	if err := p.bounded(); err != nil {
+		return nil, err
+	}
 	best := 1 << 30
 	for i := range p.elements {
 		e := &p.elements[i]
@@ -86,6 +89,25 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 		return nil, fmt.Errorf("%q has no word that must be there", text)
 	}
 	return p, nil
+}
+
+// A pattern of more elements, or with more places that may be filled in several ways, takes too long to match.
+const (
+	mostElements = 24
+	mostGaps     = 5
+)
+
+func (p *pattern) bounded() error {
+	gaps := 0
+	for _, e := range p.elements {
+		if e.what == '*' || e.what == '+' || e.optional {
+			gaps++
+		}
+	}
+	if len(p.elements) > mostElements || gaps > mostGaps {
+		return fmt.Errorf("%.80q is too long: at most %d words, %d of them * or ** or in brackets", p.text, mostElements, mostGaps)
+	}
+	return nil
 }
 
 // near is what the pattern is worth as a phrase beside a number.

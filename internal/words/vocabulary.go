@@ -1,13 +1,17 @@
 package words
 
 import (
+	"bytes"
+	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"strings"
 
 	"go.yaml.in/yaml/v3"
 
 	"hearsay/internal/document"
+	"hearsay/internal/folder"
 )
 
 // vocabulary is what corpus/words.yaml says about language, made ready for use.
@@ -126,14 +130,37 @@ type sayingYAML struct {
 	Is           document.Ordered[[]string] `yaml:"is"` // a value and the phrases that state it
 }
 
-func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
-	text, err := fs.ReadFile(fsys, "words.yaml")
-	if err != nil {
-		return nil, nil, fmt.Errorf("the words people use are missing: %w", err)
+// layer is a words.yaml: the built-in one, or that of a pack.
+type layer struct {
+	folder.File
+	vocabularyYAML
+}
+
+// loadLayers reads the words.yaml of the corpus, and those of packs after it.
+func loadLayers(fsys fs.FS) ([]layer, error) {
+	files, err := folder.Each(fsys, "words.yaml")
+	if err != nil || len(files) == 0 {
+		return nil, fmt.Errorf("the words people use are missing: %w", errors.Join(err, fs.ErrNotExist))
 	}
-	var y vocabularyYAML
-	if err := yaml.Unmarshal(text, &y); err != nil {
-		return nil, nil, fmt.Errorf("words.yaml: %w", err)
+	layers := make([]layer, len(files))
+	for i, f := range files {
+		layers[i].File = f
+		decode := yaml.NewDecoder(bytes.NewReader(f.Text))
+		decode.KnownFields(f.Owner != "") // a pack's key that nothing reads is a mistake
+		if err := decode.Decode(&layers[i].vocabularyYAML); err != nil && !errors.Is(err, io.EOF) {
+			return nil, f.Wrap(fmt.Errorf("%s: %w", f.Name, err))
+		}
+	}
+	return layers, nil
+}
+
+// newVocabulary makes the vocabulary of the layers ready for use.
+func newVocabulary(layers []layer) (*vocabulary, error) {
+	y := layers[0].vocabularyYAML
+	for _, l := range layers[1:] {
+		if err := y.lay(&l.vocabularyYAML); err != nil {
+			return nil, l.Wrap(fmt.Errorf("%s: %w", l.Name, err))
+		}
 	}
 	v := &vocabulary{numbers: y.Numbers, months: y.Months, joined: y.Joined,
 		fillers: set(y.Fillers), turns: set(y.Turns), whole: set(y.Whole), countable: set(y.Countable), labels: set(y.Labels), counted: set(y.Counted),
@@ -173,7 +200,7 @@ func loadVocabulary(fsys fs.FS) (*vocabulary, *vocabularyYAML, error) {
 			v.classes[name] = append(v.classes[name], v.stems(phrase))
 		}
 	}
-	return v, &y, nil
+	return v, nil
 }
 
 func (v *vocabulary) loadForms(y *vocabularyYAML) {

@@ -24,6 +24,7 @@ type Reader struct {
 	byPath     map[string]int
 	byKind     map[quantity.Kind][]int // quantities and lists by what their unit measures
 	bare       []int                   // quantities that people say without a unit
+	topics     map[string]topicYAML
 	roles      []string
 	rolePoints []float64
 	events     []string
@@ -52,23 +53,28 @@ type saying struct {
 
 // New makes a reader from the dictionary of facts and the folder that holds words.yaml.
 func New(d *job.Dictionary, fsys fs.FS) (*Reader, error) {
-	v, y, err := loadVocabulary(fsys)
+	layers, err := loadLayers(fsys)
 	if err != nil {
 		return nil, err
 	}
-	r := &Reader{v: v, d: d, byPath: map[string]int{}, byKind: map[quantity.Kind][]int{}}
-	for _, role := range y.Roles {
-		r.roles = append(r.roles, role.Name)
-		r.rolePoints = append(r.rolePoints, role.Value.Silent)
+	v, err := newVocabulary(layers)
+	if err != nil {
+		return nil, err
 	}
+	r := &Reader{v: v, d: d, byPath: map[string]int{}, byKind: map[quantity.Kind][]int{}, topics: map[string]topicYAML{}}
 	for _, f := range d.Facts() {
 		s := &saying{Fact: f}
 		s.kind, _ = quantity.KindOf(f.Unit)
 		r.byPath[f.Path] = len(r.facts)
 		r.facts = append(r.facts, s)
 	}
-	if err := r.learn(y); err != nil {
-		return nil, fmt.Errorf("words.yaml: %w", err)
+	for _, l := range layers {
+		if err := r.learn(&l.vocabularyYAML); err != nil {
+			return nil, l.Wrap(fmt.Errorf("%s: %w", l.Name, err))
+		}
+	}
+	if err := r.learnWords(); err != nil {
+		return nil, err
 	}
 	for i, s := range r.facts {
 		if s.Kind == job.KindQuantity || s.Kind == job.KindList {

@@ -1,10 +1,12 @@
 package linear
 
 import (
+	"cmp"
 	"encoding/binary"
 	"fmt"
 	"math"
 	"slices"
+	"sync"
 
 	"hearsay/internal/belief/wording"
 )
@@ -21,6 +23,9 @@ type Model struct {
 	rarity  []byte // features × float32
 	starts  []byte // (features+1) × uint32 into weights
 	weights []byte // per feature: (uvarint step to the class, int8 weight) …
+
+	look sync.Once
+	most float32 // of rarity
 }
 
 // Class is one trained class.
@@ -154,6 +159,42 @@ func (m *Model) Vector(fs []wording.Feature) Vector {
 	}
 	level(v.Values, blocks)
 	return v
+}
+
+// Wider places a sentence in the space of the model and, of the features that the model does not know, those that are known
+// otherwise. These are as rare as the rarest that it knows.
+func (m *Model) Wider(fs []wording.Feature, known map[uint32]bool) Vector {
+	type placed struct {
+		column int32
+		value  float32
+		block  uint8
+	}
+	var all []placed
+	for _, f := range fs {
+		if i, ok := m.find(f.Hash); ok {
+			all = append(all, placed{int32(i), weigh(f.Count, float(m.rarity, i)), f.Block})
+		} else if known[f.Hash] {
+			all = append(all, placed{int32(m.features) + int32(f.Hash>>2), weigh(f.Count, m.rarest()), f.Block})
+		}
+	}
+	slices.SortFunc(all, func(a, b placed) int { return cmp.Compare(a.column, b.column) })
+	v := Vector{Columns: make([]int32, len(all)), Values: make([]float32, len(all))}
+	blocks := make([]uint8, len(all))
+	for i, p := range all {
+		v.Columns[i], v.Values[i], blocks[i] = p.column, p.value, p.block
+	}
+	level(v.Values, blocks)
+	return v
+}
+
+// rarest gives the rarity of a feature that one sentence alone has.
+func (m *Model) rarest() float32 {
+	m.look.Do(func() {
+		for i := range m.features {
+			m.most = max(m.most, float(m.rarity, i))
+		}
+	})
+	return m.most
 }
 
 func (m *Model) find(h uint32) (int, bool) {
