@@ -18,14 +18,16 @@ var (
 	}
 )
 
+var deliveryLoss = []limit.Cite{{Source: "aci-306", Where: "section 3.8 (1988), loss of temperature in a drum on the way", Basis: limit.Memory}}
+
 const balanceMethod = "heat balance of the ingredients: 0.22 of the heat of water for cement and aggregate, {144 Btu/lb} to melt ice"
 
 // batchFigures are those of the temperature of concrete from its ingredients.
 func batchFigures() []Figure {
 	withWater := append(append([]string{}, batchNeeds...), "materials.water_temperature")
-	waterFor := func(name, title, target string) Figure {
+	waterFor := func(name, title, target string, assumes ...string) Figure {
 		return Figure{Name: name, Title: title, Unit: "F", Method: balanceMethod + ", solved for the water", Cites: heatBalance,
-			Ways: []Way{{Needs: append(append([]string{}, batchNeeds...), target), Assumes: batchAssumes, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Needs: append(append([]string{}, batchNeeds...), target), Assumes: append(assumes, batchAssumes...), Compute: func(c *Calc) (Value, error) {
 				return mixingWater(c, target)
 			}}}}
 	}
@@ -40,7 +42,7 @@ func batchFigures() []Figure {
 			}}},
 		},
 		waterFor("water_temperature_needed", "mixing-water temperature for the concrete temperature wanted", "materials.wanted_temperature"),
-		waterFor("water_temperature_for_least", "mixing-water temperature for the least placing temperature", "figure.least_placing_temperature"),
+		waterFor("water_temperature_for_least", "mixing-water temperature for the least placing temperature", "figure.least_placing_temperature", "load.haul", "weather.air"),
 		{
 			Name: "water_temperature_for_most", Title: "mixing-water temperature that keeps within the highest concrete temperature", Unit: "F",
 			Method: balanceMethod + ", solved for the water", Cites: heatBalance,
@@ -86,7 +88,13 @@ func ingredients(c *Calc) heat.Ingredients {
 
 func mixingWater(c *Calc, target string) (Value, error) {
 	if name, ok := figureName(target); ok {
-		return waterAt(c, c.Figure(name).Best)
+		f := c.Figure(name).Best
+		if c.Stated("load.haul") && c.Stated("weather.air") {
+			c.Cite(deliveryLoss[0])
+			return waterAt(c, leaving(c, f))
+		}
+		c.Assume("no heat lost on the way from the plant")
+		return waterAt(c, f)
 	}
 	return waterAt(c, c.Num(target))
 }

@@ -235,3 +235,50 @@ func BenchmarkFiguresOfAColdNight(b *testing.B) {
 		}
 	}
 }
+
+// Taking the cover off: not before the days of the table, with 500 psi by the slowest method, and with no larger fall in a day
+// than ACI 306R-88, table 3.1, allows for the section. A tent kept hot comes off later than blankets, or not at once at all.
+func TestWhenTheCoverMayComeOff(t *testing.T) {
+	j := with(coldJob(), facts{"protection.cover": "blankets", "protection.r_value": 5.0, "protection.service": "no load exposed", "protection.removal_outside": 40.0})
+	hour := known(t, "uncover_hour", j).Best
+	assert.GreaterOrEqual(t, hour, 72.0, "three days of protection")
+	assert.LessOrEqual(t, hour, 96.0)
+	at := func(days float64) float64 {
+		return known(t, "uncover_drop", with(j, facts{"protection.days": days})).Best
+	}
+	assert.Less(t, at(hour/24), 50.0, "the fall allowed of a thin section")
+	assert.Greater(t, at(1), at(6), "what was kept longer has cooled under its cover")
+
+	hot := with(j, facts{"protection.cover": "enclosure", "protection.enclosure_temperature": 85.0, "weather.low": -5.0, "weather.high": 10.0})
+	assert.Greater(t, known(t, "uncover_drop", with(hot, facts{"protection.days": 3.0})).Best, 50.0)
+	r := compute(t, "uncover_hour", hot)
+	assert.False(t, r.Known)
+	assert.Contains(t, r.Problem, "take it off step by step, no more than {50 dF} in a day")
+	assert.Contains(t, compute(t, "uncover_hour", with(j, facts{"protection.cover": "none"})).Problem, "plan one first")
+}
+
+// 3500 psi before frosts while wet (ACI 306R-88) takes concrete of 4500 psi some weeks in the cold, concrete of 5500 psi
+// fewer; concrete of 3000 psi does not surely come to it.
+func TestStrengthForFrosts(t *testing.T) {
+	j := with(coldJob(), facts{"protection.cover": "blankets", "protection.r_value": 5.0, "exposure.salted": false})
+	slow := known(t, "hours_to_frost_strength", with(j, facts{"order.strength": 4500.0}))
+	fast := known(t, "hours_to_frost_strength", with(j, facts{"order.strength": 5500.0}))
+	assert.Greater(t, fast.Best, 7*24.0)
+	assert.Greater(t, slow.Best, fast.Best)
+	assert.Less(t, slow.Low, slow.High)
+	assert.Contains(t, compute(t, "hours_to_frost_strength", with(j, facts{"order.strength": 3000.0})).Problem, "does not surely come to")
+}
+
+// ACI 306R-88, section 3.8, worked out: to arrive at 55 °F after an hour through air of 25 °F concrete loses 7.5 °F in a turning
+// drum and leaves at 62.5 °F; and its mixing water is warmer by that much heat.
+func TestTemperatureToLoad(t *testing.T) {
+	way := facts{"member.thickness": 4.0, "weather.air": 25.0, "load.haul": 60.0}
+	assert.InDelta(t, 62.5, known(t, "temperature_to_load", way).Best, 1e-9)
+	assert.Equal(t, 55.0, known(t, "temperature_to_load", with(way, facts{"weather.air": 70.0})).Best, "on a warm way it loses nothing")
+	batch := with(way, facts{"mix.cementitious": 564.0, "mix.wcm": 0.5, "materials.cement_temperature": 50.0, "materials.aggregate_temperature": 40.0})
+	warm := known(t, "water_temperature_for_least", batch).Best
+	delete(batch, "load.haul")
+	near := known(t, "water_temperature_for_least", batch).Best
+	capacity := 0.22*(564+3050) + 282 // of the batch, in pounds of water
+	assert.InDelta(t, 7.5*capacity/282, warm-near, 0.1)
+}

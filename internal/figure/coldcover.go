@@ -78,7 +78,20 @@ func findCover(c *Calc) (heat.Need, error) {
 		c.Step("no cover is needed against freezing")
 	default:
 		c.Step("a cover of %s holds it above %s until it has its strength after %s", Q(roundedR(need.R), "R"), Q(fahrenheit(need.Lowest), "F"), Q(need.Hours, "h"))
+		sayThickness(c, roundedR(need.R))
 		c.Assume("corners lose heat on three sides: lay the cover double there and let it reach past them")
 	}
 	return need, nil
 }
+
+// sayThickness says how thick a cover of so much R is, of what covers are made of.
+func sayThickness(c *Calc, r float64) {
+	inch, err := c.Table("cold.r_per_inch")
+	if err != nil {
+		return
+	}
+	c.Step("that is %s of insulating blanket, %s of foam board or %s of dry straw", Q(tenths(r/inch["blankets"]), "in"), Q(tenths(r/inch["foam board"]), "in"), Q(tenths(r/inch["straw"]), "in"))
+}
+
+// tenths rounds up to a tenth.
+func tenths(v float64) float64 { return math.Ceil(v*10-1e-9) / 10 }

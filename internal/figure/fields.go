@@ -35,6 +35,7 @@ func fields() [][]Figure {
 		coldFigures(),
 		coldRunFigures(),
 		coverNeededFigures(),
+		coldRemovalFigures(),
 		chlorideFigures(),
 		batchFigures(),
 		hotFigures(),

@@ -50,7 +50,7 @@ func TestFreezesFirst(t *testing.T) {
 }
 
 // More cover never freezes sooner; neither does more cement or warmer air. The table of covers in the
-// Concrete Manual of the Bureau of Reclamation, from memory and so not held to its figures, runs the same ways. (A
+// Concrete Manual of the Bureau of Reclamation (insulation_test.go) runs the same ways. (A
 // thicker slab on ground does not always: it keeps the warmth of the ground from its top. Nor does a calm: on a still night the sky cools a face below the air.)
 func TestColdFollowsItsCauses(t *testing.T) {
 	cement, _ := heat.CementType("I")

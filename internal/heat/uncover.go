@@ -31,7 +31,13 @@ func (j Job) Uncovered(r, hour float64) (*History, error) {
 // allowed K in the day after. The error is that of Run.
 func (j Job) FirstRemoval(r, least, allowed float64) (Removal, error) {
 	j = j.filled()
-	for hour := math.Max(least, 6); hour <= j.Hours; hour += 6 {
+	whole, err := j.With(r)
+	if err != nil {
+		return Removal{}, err
+	}
+	// Under the cover it is no stronger any sooner than this; only the fall has to be tried hour by hour.
+	strong := math.Floor(whole.HoursTo(j.Share, j.Gain).High/6) * 6
+	for hour := max(least, strong, 6); hour <= j.Hours; hour += 6 {
 		h, err := j.Uncovered(r, hour)
 		if err != nil {
 			return Removal{}, err
