@@ -27,4 +27,4 @@ number["lowest slab temperature with the cover needed"] := {"right": "figure.low
 
 mend["protection.r_value"] := input.range.r_needed.high if data.trade.a_cover_is_enough
 
-mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough
+mend["protection.cover"] := "enclosure" if data.trade.a_cover_may_fall_short

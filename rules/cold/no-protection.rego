@@ -37,8 +37,8 @@ number["hour the surface freezes"] := {"yours": "figure.freeze_hour"}
 
 number["lowest surface temperature"] := {"yours": "figure.lowest_surface"}
 
-mend["protection.cover"] := "blankets" if not data.trade.no_cover_is_enough
+mend["protection.cover"] := "blankets" if not data.trade.a_cover_may_fall_short
 
-mend["protection.cover"] := "enclosure" if data.trade.no_cover_is_enough
+mend["protection.cover"] := "enclosure" if data.trade.a_cover_may_fall_short
 
 mend["protection.r_value"] := input.range.r_needed.high if data.trade.a_cover_is_enough
