@@ -147,13 +147,13 @@ func (t *Trainer) ask(r *rand.Rand, k kind, v values) (*Question, error) {
 	}
 	q.Text = t.printer.text(t.words.Say("ask."+k.figure, names...))
 	for _, line := range right.Working {
-		q.Why = append(q.Why, t.printer.text(line))
+		q.Why = append(q.Why, t.printer.text(t.words.working(line)))
 	}
 	if right.Low != right.High {
 		q.Why = append(q.Why, t.words.Say("quiz.range", "low", t.printer.quantity(right.Low, unit), "high", t.printer.quantity(right.High, unit)))
 	}
 	if len(q.Why) == 0 {
-		q.Why = []string{t.printer.text(right.Figure.Method)}
+		q.Why = []string{t.printer.text(t.words.working(right.Figure.Method))}
 	}
 	return q, nil
 }

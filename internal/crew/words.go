@@ -21,6 +21,7 @@ type Words struct {
 	Language string
 	texts    map[string]string
 	units    map[string]string // words of units that this language says otherwise
+	shapes   map[string]string // lines of working, by their English shape
 }
 
 func readWords(language string) (Words, error) {
@@ -38,7 +39,8 @@ func readWords(language string) (Words, error) {
 			w.units[unit] = value
 		}
 	}
-	return w, nil
+	w.shapes, err = readWorking(language)
+	return w, err
 }
 
 // Say gives the sentence of a key, with names and values by turns filled in. A key that is missing shows as itself.

@@ -57,6 +57,12 @@ func (s *Server) programs() map[string]answer {
 		"GET /api/jobs/{id}/changes":              s.apiJobChanges,
 		"GET /api/jobs/{id}/marks":                s.apiMarks,
 		"PUT /api/jobs/{id}/marks/{topic}/{name}": s.apiMark,
+		"GET /api/crews":                          s.apiCrews,
+		"GET /api/crews/{crew}/progress":          s.apiCrewProgress,
+		"GET /api/crews/{crew}/due":               s.apiCrewDue,
+		"GET /api/crews/{crew}/sessions":          s.apiCrewSessions,
+		"POST /api/crews/{crew}/sessions":         s.apiCrewTalk,
+		"POST /api/sessions/{code}/answers":       s.apiCrewAnswers,
 		"GET /api/{path...}":                      s.nothing,
 	}
 }

@@ -224,7 +224,7 @@ func (b *tab) picture(name string) {
 // fits checks that nothing stands out at the side.
 func (b *tab) fits() {
 	b.Helper()
-	wide := script[string](b, `[...document.querySelectorAll('body *')].filter(x => !x.closest('.hidden') && x.checkVisibility() && x.getBoundingClientRect().right > innerWidth + 1).map(x => x.outerHTML.slice(0, 120)).join('\n')`)
+	wide := script[string](b, `[...document.querySelectorAll('body *')].filter(x => !x.closest('.hidden, .drawing > *') && x.checkVisibility() && x.getBoundingClientRect().right > innerWidth + 1).map(x => x.outerHTML.slice(0, 120)).join('\n')`)
 	assert.Empty(b, wide, "wider than the screen")
 }
 

@@ -1,8 +1,8 @@
 package web
 
 import (
+	"context"
 	"errors"
-	"math/rand/v2"
 	"net/http"
 	"slices"
 	"strings"
@@ -45,9 +45,11 @@ func (s *Server) trainer(r *http.Request, language string) (*crew.Trainer, error
 func (s *Server) crewRoutes() map[string]answer {
 	return map[string]answer{
 		"GET /crew":               s.crewPage,
+		"GET /crew/progress":      s.crewProgress,
 		"POST /crew":              s.crewStart,
 		"GET /crew/{code}":        s.crewSession,
 		"POST /crew/{code}/close": s.crewClose,
+		"POST /crew/{code}/paper": s.crewPaper,
 		"GET /join":               s.joinPage,
 		"GET /join/{code}":        s.joinQuestion,
 		"POST /join/{code}":       s.joinAnswer,
@@ -57,17 +59,22 @@ func (s *Server) crewRoutes() map[string]answer {
 type crewPage struct {
 	frame
 	Crews    []string
-	Topics   []string
+	Topics   []crewTopic
+	Jobs     []jobLine
 	Sessions []store.CrewSession // the newest first
 	Due      map[string]int      // by crew, things due now
+	Crew     string              // filled in
 }
 
-// What one session takes.
+// crewTopic is a topic with what can be taught on it.
+type crewTopic struct {
+	Name    string
+	Beliefs []link
+}
+
 const (
-	sessionBeliefs   = 3
-	sessionQuestions = 6
-	mostSessions     = 30
-	longestName      = 60
+	mostSessions = 30
+	longestName  = 60
 )
 
 func (s *Server) crewPage(w http.ResponseWriter, r *http.Request) error {
@@ -79,7 +86,7 @@ func (s *Server) crewPage(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	p := &crewPage{frame: frame{Title: s.texts(r).say("crew.title")}, Due: map[string]int{}}
+	p := &crewPage{frame: frame{Title: s.texts(r).say("crew.title")}, Due: map[string]int{}, Crew: r.URL.Query().Get("crew")}
 	if p.Crews, err = s.Store.Crews(r.Context()); err != nil {
 		return err
 	}
@@ -91,65 +98,25 @@ func (s *Server) crewPage(w http.ResponseWriter, r *http.Request) error {
 		p.Due[name] = len(crew.Remember(own.Sessions, own.Answers).Due(s.clock()))
 	}
 	for _, id := range t.Beliefs() {
-		if topic, _, _ := strings.Cut(id, "/"); !slices.Contains(p.Topics, topic) {
-			p.Topics = append(p.Topics, topic)
+		l, err := t.Lesson(id)
+		if err != nil {
+			return err
 		}
+		topic, _, _ := strings.Cut(id, "/")
+		if n := len(p.Topics); n == 0 || p.Topics[n-1].Name != topic {
+			p.Topics = append(p.Topics, crewTopic{Name: topic})
+		}
+		last := &p.Topics[len(p.Topics)-1]
+		last.Beliefs = append(last.Beliefs, link{Title: l.Saying, ID: id})
 	}
+	jobs, err := s.Store.Jobs(r.Context(), "", mostListed)
+	if err != nil {
+		return err
+	}
+	p.Jobs = jobLines(s.texts(r), jobs)
 	slices.Reverse(x.Sessions)
 	p.Sessions = x.Sessions[:min(mostSessions, len(x.Sessions))]
 	return s.show(w, r, http.StatusOK, "crew", p)
-}
-
-// crewStart makes a session: a talk on a topic, what the crew gets wrong first, and a quiz of new questions on it.
-func (s *Server) crewStart(w http.ResponseWriter, r *http.Request) error {
-	name, language := strings.TrimSpace(r.PostFormValue("crew")), r.PostFormValue("language")
-	if name == "" || len(name) > longestName || !slices.Contains(crew.Languages(), language) {
-		return badRequest("fail.crew")
-	}
-	t, err := s.trainer(r, language)
-	if err != nil {
-		return err
-	}
-	x, err := s.Store.ExportCrews(r.Context(), name)
-	if err != nil {
-		return err
-	}
-	asked, err := crew.AskedBefore(x.Sessions)
-	if err != nil {
-		return err
-	}
-	choice := crew.Choice{Topic: r.PostFormValue("topic"), Rank: crew.Remember(x.Sessions, x.Answers).Rank(), Seed: uint64(rand.Uint32()) + 1, Most: sessionBeliefs}
-	beliefs, err := t.Choose(choice)
-	if errors.Is(err, crew.ErrNothing) {
-		return badRequest("fail.crew")
-	}
-	if err != nil {
-		return err
-	}
-	z, err := quizOn(t, choice, asked)
-	if err != nil {
-		return err
-	}
-	if err := crew.Keep(r.Context(), s.Store, z, store.CrewSession{Crew: name, Beliefs: beliefs, Open: true}); err != nil {
-		return err
-	}
-	http.Redirect(w, r, "/crew/"+z.Code, http.StatusSeeOther)
-	return nil
-}
-
-// quizOn makes a quiz of new questions on the beliefs chosen, and on further ones of the topic where those do not give enough.
-func quizOn(t *crew.Trainer, choice crew.Choice, asked map[string]bool) (*crew.Quiz, error) {
-	for {
-		beliefs, err := t.Choose(choice)
-		if err != nil {
-			return nil, err
-		}
-		z, err := t.Quiz(crew.Plan{Beliefs: beliefs, Questions: sessionQuestions, Seed: choice.Seed, Asked: func(id string) bool { return asked[id] }})
-		if !errors.Is(err, crew.ErrAllAsked) || len(beliefs) < choice.Most {
-			return z, err
-		}
-		choice.Most++
-	}
 }
 
 type crewSessionPage struct {
@@ -160,10 +127,17 @@ type crewSessionPage struct {
 	Answers int
 	Right   []int // by question
 	Given   []int
+	Paper   string // answers from paper that could not be read, with why
+	Why     string
+	Join    string // where phones answer
 }
 
 // crewSession is the projector's view: the talk, the code, and after closing the answers with their reasons.
 func (s *Server) crewSession(w http.ResponseWriter, r *http.Request) error {
+	return s.showSession(w, r, http.StatusOK, "", "")
+}
+
+func (s *Server) showSession(w http.ResponseWriter, r *http.Request, status int, paper, why string) error {
 	z, session, err := crew.Kept(r.Context(), s.Store, r.PathValue("code"))
 	if err != nil {
 		return noSession(err)
@@ -172,7 +146,7 @@ func (s *Server) crewSession(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	p := &crewSessionPage{frame: frame{Title: session.Title + ": " + session.Crew}, Session: session, Quiz: z,
+	p := &crewSessionPage{frame: frame{Title: session.Title + ": " + session.Crew}, Session: session, Quiz: z, Paper: paper, Why: why, Join: s.joinAddress(r),
 		Right: make([]int, len(z.Questions)), Given: make([]int, len(z.Questions))}
 	if len(session.Beliefs) > 0 {
 		if p.Talk, err = t.Talk("", session.Beliefs); err != nil {
@@ -189,7 +163,53 @@ func (s *Server) crewSession(w http.ResponseWriter, r *http.Request) error {
 			p.Right[a.Question]++
 		}
 	}
-	return s.show(w, r, http.StatusOK, "crewsession", p)
+	return s.show(w, r, status, "crewsession", p)
+}
+
+// joinAddress is what the crew types into their phones.
+func (s *Server) joinAddress(r *http.Request) string {
+	if s.Public != "" {
+		return strings.TrimSuffix(s.Public, "/") + "/join"
+	}
+	if r.TLS != nil {
+		return "https://" + r.Host + "/join"
+	}
+	return r.Host + "/join"
+}
+
+// crewPaper keeps the answers that stand on sheets of paper.
+func (s *Server) crewPaper(w http.ResponseWriter, r *http.Request) error {
+	text := r.PostFormValue("answers")
+	var wrong unreadable
+	if err := s.keepAnswers(r.Context(), r.PathValue("code"), text); errors.As(err, &wrong) {
+		return s.showSession(w, r, http.StatusUnprocessableEntity, text, wrong.Error())
+	} else if err != nil {
+		return err
+	}
+	http.Redirect(w, r, "/crew/"+r.PathValue("code")+"#answers", http.StatusSeeOther)
+	return nil
+}
+
+// unreadable are answers that could not be read, with the line and what to write.
+type unreadable struct{ error }
+
+// keepAnswers reads and keeps answers, one person a line. What was kept of somebody before is replaced.
+func (s *Server) keepAnswers(ctx context.Context, code, text string) error {
+	z, session, err := crew.Kept(ctx, s.Store, code)
+	if err != nil {
+		return noSession(err)
+	}
+	answers, err := z.ReadAnswers(strings.ReplaceAll(text, "\r\n", "\n"))
+	if err != nil {
+		return unreadable{err}
+	}
+	for i := range answers {
+		if len(answers[i].Person) > longestName {
+			return badRequest("fail.name")
+		}
+		answers[i].Code, answers[i].Answered = session.Code, s.clock()
+	}
+	return s.Store.Answer(ctx, session.Code, answers, true)
 }
 
 func (s *Server) crewClose(w http.ResponseWriter, r *http.Request) error {

@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"net/http"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -13,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hearsay/internal/crew"
+	"hearsay/internal/rulebook"
 )
 
 // TestCrewSession holds a session: begun on a desktop, answered on a phone, closed on the projector, and due a week later.
@@ -111,4 +113,81 @@ func TestAClosedSessionAndABadAnswerAreRefused(t *testing.T) {
 	assert.Equal(t, http.StatusBadRequest, s.post("/crew", "crew", "north", "topic", "no such", "language", "en").StatusCode)
 	s.post("/crew/"+code+"/close", "open", "no")
 	assert.Equal(t, http.StatusConflict, s.post("/join/"+code, "name", "14", "question", "0", "chosen", "0").StatusCode)
+}
+
+// begin begins a session and gives its code.
+func (s *site) begin(fields ...string) string {
+	s.Helper()
+	answer := s.post("/crew", append([]string{"crew", "north yard", "language", "en"}, fields...)...)
+	require.Equal(s, http.StatusSeeOther, answer.StatusCode, answer.text)
+	return strings.TrimPrefix(answer.Header.Get("Location"), "/crew/")
+}
+
+func TestASessionIsAboutAJobOrAboutWhatWasChosen(t *testing.T) {
+	s := newSite(t)
+	job := s.keep(shopFloor)
+	code := s.begin("job", strings.TrimPrefix(job, "/jobs/"))
+	session, err := s.Store.CrewSession(t.Context(), code)
+	require.NoError(t, err)
+	wrong, err := s.practicesOf(t.Context(), strings.TrimPrefix(job, "/jobs/"), func(one *rulebook.Judgement) bool { return one.Status == rulebook.Wrong })
+	require.NoError(t, err)
+	for _, id := range session.Beliefs {
+		e, err := s.Corpus.Entry(id)
+		require.NoError(t, err)
+		assert.True(t, slices.ContainsFunc(e.Practices, func(p string) bool { return slices.Contains(wrong, p) }), "%s has to do with the job", id)
+	}
+	chosen := []string{"water/extra-evaporates", "joints/spacing-any"}
+	session, err = s.Store.CrewSession(t.Context(), s.begin("belief", chosen[0], "belief", chosen[1]))
+	require.NoError(t, err)
+	assert.Equal(t, chosen, session.Beliefs)
+
+	sound := s.keep("member: {use: driveway}\n")
+	for _, x := range []struct {
+		status int
+		fields []string
+	}{
+		{http.StatusBadRequest, nil}, // nothing chosen, and nothing known of the crew
+		{http.StatusBadRequest, []string{"job", strings.TrimPrefix(sound, "/jobs/")}},
+		{http.StatusNotFound, []string{"job", "none"}},
+		{http.StatusNotFound, []string{"belief", "water/none"}},
+		{http.StatusBadRequest, []string{"belief", "a/b", "belief", "a/c", "belief", "a/d", "belief", "a/e", "belief", "a/f"}},
+	} {
+		assert.Equal(t, x.status, s.post("/crew", append([]string{"crew", "south", "language", "en"}, x.fields...)...).StatusCode, x.fields)
+	}
+}
+
+// TestProgress keeps answers from paper and shows how the crew stands, and a week later what is due, asked again with one press.
+func TestProgress(t *testing.T) {
+	at := time.Now()
+	s := newSite(t, func(c *Config) { c.Now = func() time.Time { return at } })
+	code := s.begin("topic", "water")
+	z, _, err := crew.Kept(t.Context(), s.Store, code)
+	require.NoError(t, err)
+	var ana, luis []string
+	for _, q := range z.Questions {
+		ana, luis = append(ana, q.KeyLetter()), append(luis, crew.Letter((q.Key+1)%len(q.Options)))
+	}
+	bad := s.post("/crew/"+code+"/paper", "answers", "Ana: A B")
+	assert.Equal(t, http.StatusUnprocessableEntity, bad.StatusCode)
+	has(t, bad.text, "2 letters for 6 questions")
+	has(t, bad.text, "Ana: A B</textarea>", "what was typed is not lost")
+	paper := "Ana: " + strings.Join(ana, " ") + "\r\nLuis: " + strings.Join(luis, " ")
+	require.Equal(t, http.StatusSeeOther, s.post("/crew/"+code+"/paper", "answers", paper).StatusCode)
+
+	b := open(t, s, phone)
+	b.visit("/crew")
+	b.press("north yard")
+	b.says("Wrong now")
+	b.says("2 people: Ana, Luis.")
+	b.says("Nothing is due.")
+	b.fits()
+	b.picture("phone")
+	at = at.AddDate(0, 0, 7)
+	b.visit(b.address() + "?crew=north+yard")
+	b.says("luis was wrong when last asked")
+	b.picture("due")
+	b.press("Talk about 3 of it and ask again now")
+	b.says("Session code")
+	assert.NotEqual(t, "/crew/"+code, b.address())
+	assert.Equal(t, http.StatusNotFound, s.get("/crew/progress?crew=nobody").StatusCode)
 }

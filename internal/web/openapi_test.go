@@ -126,6 +126,18 @@ func TestTheDocumentHolds(t *testing.T) {
 	} {
 		check(x)
 	}
+	code := strings.TrimPrefix(s.post("/crew", "crew", "north yard", "topic", "water", "language", "en").Header.Get("Location"), "/crew/")
+	check(exchange{"POST", "/api/sessions/" + code + "/answers", `{"answers": {"Ana": "A A A A A A", "14": "B - B A C -"}, "present": ["Luis"]}`, 200})
+	check(exchange{"POST", "/api/jobs", `{"facts": {"water.added": "14 gal"}}`, 201})
+	for _, x := range []exchange{
+		{"POST", "/api/sessions/" + code + "/answers", `{"answers": {"Ana": "A A"}}`, 422}, {"POST", "/api/sessions/NONE/answers", `{"answers": {}}`, 404}, {"POST", "/api/sessions/" + code + "/answers", `{"answers": {"a:b": "A"}}`, 400},
+		{"GET", "/api/crews", "", 200}, {"GET", "/api/crews/north%20yard/progress", "", 200}, {"GET", "/api/crews/nobody/progress", "", 404},
+		{"GET", "/api/crews/north%20yard/due?on=2099-01-01&person=ana", "", 200}, {"GET", "/api/crews/north%20yard/due?on=soon", "", 400}, {"GET", "/api/crews/north%20yard/due?job=none", "", 404},
+		{"GET", "/api/crews/north%20yard/sessions", "", 200}, {"POST", "/api/crews/south/sessions", `{"beliefs": ["water/extra-evaporates"], "present": ["Ana"], "held": "2026-03-02T07:00:00Z"}`, 201},
+		{"POST", "/api/crews/south/sessions", `{"beliefs": []}`, 400}, {"POST", "/api/crews/south/sessions", `{"beliefs": ["water/none"]}`, 404}, {"GET", "/api/crews/south/due", "", 200},
+	} {
+		check(x)
+	}
 	var missed []string
 	for _, item := range doc.Paths.Map() {
 		for _, operation := range item.Operations() {

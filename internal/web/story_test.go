@@ -84,22 +84,27 @@ func TestTrainer(t *testing.T) {
 	b.picture("belief")
 }
 
-// TestPhone goes through every side of a job on a small phone: nothing stands out, everything is large enough to touch.
+// TestPhone goes through every kind of page on a small phone, and at the width that 400 % zoom leaves: nothing stands out,
+// nothing must be pushed sideways save a picture, everything is large enough for a thumb.
 func TestPhone(t *testing.T) {
 	s := newSite(t)
-	job := s.keep(shopFloor)
-	b := open(t, s, phone)
-	for _, side := range []string{"", "/order", "/checklist", "/corrected", "/states?with=1"} {
-		b.visit(job + side)
-		b.fits()
-		small := script[string](b, `[...document.querySelectorAll('button, select, input:not([type=hidden]), nav a')].filter(x => x.checkVisibility()).filter(x => { const r = x.getBoundingClientRect(); return r.height < 24 || r.width < 24 }).map(x => x.outerHTML.slice(0, 100)).join('\n')`)
-		assert.Empty(t, small, "too small to touch: %s", side)
-		b.picture("side" + strings.ReplaceAll(elementID(side), "?", "-"))
+	job, cold := s.keep(shopFloor), s.keep(slabInTheCold)
+	s.post(cold, "set", "weather.forecast", "value", coldTable)
+	code := s.begin("topic", "water")
+	for _, size := range [][2]int64{phone, {320, 640}} {
+		b := open(t, s, size)
+		for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), job, job + "/order", job + "/checklist", job + "/corrected", job + "/states?with=1", cold + "/pictures", "/jobs",
+			"/library", "/library?kind=fact", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon", "/figures/wcm?mix.water=280",
+			"/sources/aci-318", "/facts/member.use", "/crew", "/crew/" + code, "/crew/progress?crew=north+yard", "/join?code=" + code, "/join/" + code + "?name=14"} {
+			b.visit(path)
+			b.fits()
+			small := script[string](b, `[...document.querySelectorAll('button, select, summary, input:not([type=hidden]), textarea, nav a, .list a')].filter(x => x.checkVisibility() && !x.closest('.hidden, .skip')).filter(x => { const r = x.getBoundingClientRect(); return r.height < 43.9 || r.width < 24 }).map(x => x.outerHTML.slice(0, 100)).join('\n')`)
+			assert.Empty(t, small, "too small to touch: %s", path)
+			if size == phone && strings.HasPrefix(path, job) {
+				b.picture("side" + strings.ReplaceAll(elementID(strings.TrimPrefix(path, job)), "?", "-"))
+			}
+		}
 	}
-	b.visit("/library?kind=fact")
-	b.fits()
-	b.visit("/jobs")
-	b.fits()
 }
 
 // TestWithoutScripts does the same by forms alone.
@@ -231,10 +236,15 @@ func TestAccessible(t *testing.T) {
 	s := newSite(t)
 	job := s.keep(shopFloor)
 	s.post(job+"/keep", "name", "as ordered")
+	cold := s.keep(slabInTheCold)
+	s.post(cold, "set", "weather.forecast", "value", coldTable)
+	open1, closed := s.begin("topic", "water"), s.begin("topic", "joints")
+	s.post("/join/"+closed, "name", "14", "question", "0", "chosen", "0")
+	s.post("/crew/"+closed+"/close", "open", "no")
 	b := open(t, s, desktop)
 	for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), "/?said=xylophones", job, job + "/order", job + "/pictures", job + "/checklist", job + "/corrected", job + "/states?with=1",
 		"/jobs", "/library", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon",
-		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page"} {
+		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page", cold, cold + "/pictures", "/crew", "/crew/" + open1, "/crew/" + closed, "/crew/progress?crew=north+yard", "/join", "/join/" + open1 + "?name=14"} {
 		b.visit(path)
 		script[any](b, "document.querySelectorAll('details').forEach(x => { x.removeAttribute('name'); x.open = true })")
 		script[any](b, string(axe)+";0")
