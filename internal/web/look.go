@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"net/http"
 	"path"
+	"regexp"
 	"strings"
 	"sync"
 
@@ -48,6 +49,7 @@ func loadLooks(assets map[string]*asset) (map[string]*look, error) {
 			"join":     strings.Join,
 			"add":      func(a, b int) int { return a + b },
 			"letter":   crew.Letter,
+			"tie":      func(text string) string { return numberAndUnit.ReplaceAllString(text, "$1\u00a0$2") },
 		}
 		for _, file := range files {
 			if file == shared[0] || file == shared[1] {
@@ -63,6 +65,9 @@ func loadLooks(assets map[string]*asset) (map[string]*look, error) {
 	}
 	return looks, nil
 }
+
+// numberAndUnit is what must not be parted at the end of a line.
+var numberAndUnit = regexp.MustCompile(`(\d) ([^\s\d])`)
 
 // elementID makes a name for a place in the page out of names of the rulebook: "water/over-limit" becomes "water-over-limit".
 func elementID(parts ...string) string {

@@ -88,7 +88,7 @@ func TestTrainer(t *testing.T) {
 // nothing must be pushed sideways save a picture, everything is large enough for a thumb.
 func TestPhone(t *testing.T) {
 	s := newSite(t)
-	job, cold := s.keep(shopFloor), s.keep(slabInTheCold)
+	job, cold := s.keep(shopFloor), s.keep("title: A very long title of a job that somebody gave it so that it is found again\n"+slabInTheCold)
 	s.post(cold, "set", "weather.forecast", "value", coldTable)
 	code := s.begin("topic", "water")
 	for _, size := range [][2]int64{phone, {320, 640}} {
