@@ -21,7 +21,8 @@ func coverNeededFigures() []Figure {
 				if err == nil && !need.Possible {
 					return Exact(noCover), nil
 				}
-				return Exact(roundedR(need.R)), err
+				least, _ := leastInFrost(c)
+				return Exact(math.Max(roundedR(need.R), least)), err
 			}}},
 		},
 		{
@@ -30,7 +31,8 @@ func coverNeededFigures() []Figure {
 			Cites:  curves,
 			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
 				need, err := findCover(c)
-				return Exact(math.Ceil(math.Min(need.Hours, window))), err
+				_, least := leastInFrost(c)
+				return Exact(math.Max(math.Ceil(math.Min(need.Hours, window)), least)), err
 			}}},
 		},
 		{
@@ -46,6 +48,16 @@ func coverNeededFigures() []Figure {
 			}}},
 		},
 	}
+}
+
+// leastInFrost is the cover and the hours of it that a thin section gets in hard frost even where it would not freeze: R and h.
+func leastInFrost(c *Calc) (r, hours float64) {
+	if c.Figure("overnight_low").Best >= c.Of("cold.hard_frost") || c.Num("member.thickness") >= c.Of("cold.section_classes", "thin") {
+		return 0, 0
+	}
+	r, hours = c.Of("cold.least_cover_in_frost"), 24*c.Of("cold.least_days_in_frost")
+	c.Step("in hard frost a thin section gets %s for %s at the least", Q(r, "R"), Q(hours, "h"))
+	return r, hours
 }
 
 // noCover stands for a cover that no thickness is enough of, R: the most that facts.yaml takes as possible.

@@ -31,7 +31,7 @@ func freezeHour(c *Calc) (Value, error) {
 	if v.Best == never {
 		c.Step("no place of it comes down to %s within %s", Q(points["usual"], "F"), Q(window, "h"))
 	} else {
-		c.Step("the %s comes down to %s first, where ice forms, after %s", usual.Where, Q(points["usual"], "F"), Q(v.Best, "h"))
+		c.Step("the %s comes down to %s first, where ice forms, after %s", placeOf(c, usual.Where), Q(points["usual"], "F"), Q(v.Best, "h"))
 	}
 	return hoursOut(c, v, 1), nil
 }
@@ -64,6 +64,15 @@ func lowestWithCover(c *Calc) (Value, error) {
 	return Exact(degreesOut(c, fahrenheit(low))), nil
 }
 
+// placeOf names a place in a section: what is cast upright has faces and an end where a slab has a top, a bottom and an edge.
+func placeOf(c *Calc, place string) string {
+	kind := c.Text("member.kind")
+	if onGround(kind) || kind == "suspended slab" {
+		return place
+	}
+	return map[string]string{"top": "face", "middle": "middle", "bottom": "other face", "edge": "end"}[place]
+}
+
 // drawn is how far a course is drawn, h.
 const drawn = 96
 
@@ -82,7 +91,7 @@ func drawSlab(c *Calc, h *heat.History) {
 				hours, degrees = append(hours, h.Hours[i]), append(degrees, fahrenheit(t))
 			}
 		}
-		c.Draw(place.name, "F", "h", hours, degrees)
+		c.Draw(placeOf(c, place.name), "F", "h", hours, degrees)
 	}
 }
 

@@ -124,9 +124,9 @@ const freezing = 32
 
 // slab is the temperature of the slab by the hour, under the cover planned or bare.
 func (p *pictures) slab() Picture {
-	const bare = "Slab temperature without a cover"
+	const bare = "temperature without a cover"
 	for _, one := range []struct{ figure, title string }{
-		{"lowest_with_cover", "Slab temperature under the cover planned"}, {"lowest_surface", bare},
+		{"lowest_with_cover", "temperature under the cover planned"}, {"lowest_surface", bare},
 	} {
 		r := p.sheet.Drawn(one.figure)
 		if len(r.Courses) == 0 {
@@ -136,12 +136,25 @@ func (p *pictures) slab() Picture {
 		if cover, _ := p.job.Value("protection.cover"); cover == "none" {
 			title = bare
 		}
+		title = p.member() + " " + title
 		c := chart.Chart{ID: "slab", Title: title, X: p.axis("hours after placing", "h"), Y: p.axis("temperature", "F"), Lines: p.lines(r.Courses),
 			Levels: []chart.Level{{Name: "freezing", Y: p.to(freezing, "F")}}, Desc: title + " by the hour. " + p.words(r.Courses), Floating: true}
 		p.events(&c, r)
 		return drawn("slab", one.figure, c)
 	}
 	return Picture{}
+}
+
+// member is what is cast, in a word that begins a title.
+func (p *pictures) member() string {
+	switch kind, _ := p.job.Value("member.kind"); kind {
+	case "wall", "footing", "column", "beam", "topping":
+		name := kind.(string)
+		return strings.ToUpper(name[:1]) + name[1:]
+	case "pad":
+		return "Block"
+	}
+	return "Slab"
 }
 
 // events marks on the courses of a slab when it freezes and when it stands freezing, and says what closes the gap.
@@ -167,7 +180,9 @@ func (p *pictures) events(c *chart.Chart, r *figure.Result) {
 	default:
 		note = append(note, fmt.Sprintf("It does not have %s in that time.", p.safe()))
 	}
-	note = append(note, p.closes()...)
+	if !math.IsInf(frozen, 1) || strong.Known && strong.Best >= r.Courses[0].X[len(r.Courses[0].X)-1] {
+		note = append(note, p.closes()...)
+	}
 	c.Note = strings.Join(note, " ")
 }
 
@@ -248,7 +263,7 @@ func at(c figure.Course, x float64) float64 {
 
 func (p *pictures) strength() Picture {
 	r := p.sheet.Drawn("hours_to_500")
-	const title = "Strength at the coldest place of the slab"
+	title := "Strength at the coldest place of the " + strings.ToLower(p.member())
 	c := chart.Chart{ID: "strength", Title: title, X: p.axis("hours after placing", "h"), Y: p.axis("strength", "psi"), Lines: p.lines(r.Courses)}
 	if len(r.Courses) == 0 {
 		return Picture{}
