@@ -130,11 +130,8 @@ func (d *drawing) scale() bool {
 		y1 = y0 + 1
 	}
 	d.xs, d.ys = ticks(x0, x1), ticks(y0, y1)
-	if d.X.Unit == "h" && x1-x0 > 30 && x1-x0 <= 240 {
-		d.xs = every(24, x0, x1)
-		if x1-x0 <= 72 {
-			d.xs = every(12, x0, x1)
-		}
+	if d.X.Unit == "h" {
+		d.xs = hours(x0, x1)
 	}
 	d.x0, d.x1 = x0, x1
 	d.y0, d.y1 = d.ys[0], d.ys[len(d.ys)-1]
@@ -151,6 +148,16 @@ func ticks(low, high float64) []float64 {
 		}
 	}
 	return every(step, low, high)
+}
+
+// hours gives ticks for hours: parts of days and days.
+func hours(low, high float64) []float64 {
+	for _, step := range []float64{6, 12, 24} {
+		if high-low > 2*step && high-low <= 6*step {
+			return every(step, low, high)
+		}
+	}
+	return ticks(low, high)
 }
 
 // every gives the multiples of a step that span a range.

@@ -30,6 +30,13 @@ func TestTicks(t *testing.T) {
 	assert.Equal(t, []float64{0, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3}, roundAll(ticks(0, 0.3)))
 }
 
+func TestHoursAreMarkedByPartsOfDays(t *testing.T) {
+	assert.Equal(t, []float64{0, 6, 12, 18, 24}, hours(0, 24))
+	assert.Equal(t, []float64{0, 12, 24, 36, 48}, hours(0, 48))
+	assert.Equal(t, []float64{0, 24, 48, 72, 96}, hours(0, 96))
+	assert.Equal(t, []float64{0, 1, 2, 3, 4, 5}, hours(0, 5))
+}
+
 func roundAll(list []float64) []float64 {
 	for i := range list {
 		list[i] = math.Round(list[i]*1e9) / 1e9

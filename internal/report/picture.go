@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"hearsay/internal/chart"
@@ -119,8 +120,11 @@ func (p *pictures) limit(path string, keys ...string) (float64, bool) {
 	return n, ok
 }
 
-// freezing is where water freezes, °F.
-const freezing = 32
+// Water freezes at the one, °F, and from the other on a slab comes nowhere near it.
+const (
+	freezing     = 32
+	nearFreezing = 60
+)
 
 // slab is the temperature of the slab by the hour, under the cover planned or bare.
 func (p *pictures) slab() Picture {
@@ -138,7 +142,10 @@ func (p *pictures) slab() Picture {
 		}
 		title = p.member() + " " + title
 		c := chart.Chart{ID: "slab", Title: title, X: p.axis("hours after placing", "h"), Y: p.axis("temperature", "F"), Lines: p.lines(r.Courses),
-			Levels: []chart.Level{{Name: "freezing", Y: p.to(freezing, "F")}}, Desc: title + " by the hour. " + p.words(r.Courses), Floating: true}
+			Desc: title + " by the hour. " + p.words(r.Courses), Floating: true}
+		if lowestOf(r.Courses) < nearFreezing {
+			c.Levels = append(c.Levels, chart.Level{Name: "freezing", Y: p.to(freezing, "F")})
+		}
 		p.events(&c, r)
 		return drawn("slab", one.figure, c)
 	}
@@ -205,6 +212,16 @@ func (p *pictures) closes() []string {
 	return []string{fmt.Sprintf("A cover of %s for %s closes the gap.", p.print(need.Best, "R"), p.print(hours.Best, "h"))}
 }
 
+// betterStart says which hour to start at dries the surface least, where that is worth the change.
+func (p *pictures) betterStart() string {
+	best, least, planned, gain := p.sheet.Result("best_start"), p.sheet.Result("best_start_evaporation"), p.sheet.Result("start_evaporation"), p.sheet.Result("start_gain")
+	worth, ok := p.limit("hot.least_gain")
+	if !ok || !best.Known || !least.Known || !planned.Known || !gain.Known || gain.Best <= worth {
+		return ""
+	}
+	return fmt.Sprintf(" Started at hour %.3g the open surface meets at most %s; as planned, %s.", best.Best, p.print(least.Best, "lb/ft2/h"), p.print(planned.Best, "lb/ft2/h"))
+}
+
 func highest(list []float64) int {
 	at := 0
 	for i, v := range list {
@@ -232,6 +249,14 @@ func firstBelow(courses []figure.Course, value float64) (hour float64, where str
 		}
 	}
 	return hour, where
+}
+
+func lowestOf(courses []figure.Course) float64 {
+	low := math.Inf(1)
+	for _, c := range courses {
+		low = math.Min(low, slices.Min(c.Low))
+	}
+	return low
 }
 
 // coldestAt is the lowest of these courses at x.
@@ -304,7 +329,7 @@ func (p *pictures) evaporation() Picture {
 	worst := r.Courses[0]
 	if i := highest(worst.High); r.Known {
 		c.Marks = append(c.Marks, chart.Mark{Name: "worst", X: worst.X[i], Y: p.to(worst.High[i], worst.Unit)})
-		c.Note = fmt.Sprintf("It is worst at hour %.3g of the forecast: %s.", worst.X[i], p.print(worst.High[i], worst.Unit))
+		c.Note = fmt.Sprintf("It is worst at hour %.3g of the forecast: %s.", worst.X[i], p.print(worst.High[i], worst.Unit)) + p.betterStart()
 	}
 	return drawn("evaporation", "evaporation_worst", c)
 }
