@@ -19,12 +19,12 @@ const (
 	barStep = 62
 )
 
-var picture = template.Must(template.New("progress").Funcs(template.FuncMap{"add": func(a, b int) int { return a + b }}).Parse(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 {{.Height}}" width="640" height="{{.Height}}" role="img" aria-label="{{.Title}}" font-family="Georgia, serif" font-size="13">
+var picture = template.Must(template.New("progress").Funcs(template.FuncMap{"add": func(a, b int) int { return a + b }}).Parse(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 {{.Height}}" width="640" height="{{.Height}}" role="img" aria-label="{{.Title}}" font-family="Source Sans 3, Segoe UI, Roboto, Helvetica Neue, Arial, Liberation Sans, sans-serif" font-size="14">
 <rect width="640" height="{{.Height}}" fill="#fff"/><text x="10" y="22" font-size="16" font-weight="bold">{{.Title}}</text>
-<rect x="10" y="32" width="14" height="10" fill="#b9b9b9"/><text x="30" y="42">{{.FirstText}}</text><rect x="230" y="32" width="14" height="10" fill="#1b4f72"/><text x="250" y="42">{{.NowText}}</text>
+<rect x="10" y="32" width="14" height="10" fill="#b9b3a6"/><text x="30" y="42">{{.FirstText}}</text><rect x="230" y="32" width="14" height="10" fill="#171512"/><text x="250" y="42">{{.NowText}}</text>
 {{range .Bars}}<text x="10" y="{{.Y}}">{{.Saying}}</text>
-<rect x="10" y="{{add .Y 6}}" width="420" height="12" fill="none" stroke="#888" stroke-width=".5"/><rect x="10" y="{{add .Y 6}}" width="{{.First}}" height="12" fill="#b9b9b9"/><text x="440" y="{{add .Y 16}}">{{.FirstCount}} / {{.Of}}</text>
-<rect x="10" y="{{add .Y 20}}" width="420" height="12" fill="none" stroke="#888" stroke-width=".5"/><rect x="10" y="{{add .Y 20}}" width="{{.Now}}" height="12" fill="#1b4f72"/><text x="440" y="{{add .Y 31}}">{{.NowCount}} / {{.Of}}{{if .Back}} ({{$.BackText}} {{.Back}}){{end}}</text>
+<rect x="10" y="{{add .Y 6}}" width="420" height="12" fill="none" stroke="#57524a" stroke-width=".5"/><rect x="10" y="{{add .Y 6}}" width="{{.First}}" height="12" fill="#b9b3a6"/><text x="440" y="{{add .Y 16}}">{{.FirstCount}} / {{.Of}}</text>
+<rect x="10" y="{{add .Y 20}}" width="420" height="12" fill="none" stroke="#57524a" stroke-width=".5"/><rect x="10" y="{{add .Y 20}}" width="{{.Now}}" height="12" fill="#171512"/><text x="440" y="{{add .Y 31}}">{{.NowCount}} / {{.Of}}{{if .Back}} ({{$.BackText}} {{.Back}}){{end}}</text>
 {{end}}</svg>
 `))
 

@@ -59,6 +59,10 @@ func TestAForecastIsBroughtInAsAFileOrAsText(t *testing.T) {
 	}
 	assert.GreaterOrEqual(t, strings.Count(pictures, "<desc"), 3, "each with its text alternative")
 	has(t, s.get(job).text, "<span>hourly forecast</span> <b>48 h</b>")
+	alone := s.get(job + "/pictures/slab.svg")
+	assert.Equal(t, "image/svg+xml", alone.Header.Get("Content-Type"))
+	assert.True(t, strings.HasPrefix(alone.text, "<svg"))
+	assert.Equal(t, http.StatusNotFound, s.get(job+"/pictures/drying.svg").StatusCode)
 
 	pasted := s.keep(slabInTheCold)
 	require.Equal(t, http.StatusSeeOther, s.post(pasted, "set", "weather.forecast", "value", coldTable).StatusCode)

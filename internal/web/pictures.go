@@ -2,12 +2,14 @@ package web
 
 import (
 	"html/template"
+	"io"
 	"net/http"
 	"slices"
 
 	"hearsay/internal/forecast"
 	"hearsay/internal/job"
 	"hearsay/internal/report"
+	"hearsay/internal/store"
 )
 
 type picturesPage struct {
@@ -56,17 +58,42 @@ func pictureOf(f report.Finding, j *job.Job) string {
 	return ""
 }
 
-func (s *Server) jobPictures(w http.ResponseWriter, r *http.Request) error {
+// picturesOf draws what a kept job gives, when its turn comes.
+func (s *Server) picturesOf(r *http.Request) (*store.Job, *understood, []report.Picture, error) {
 	j, err := s.Store.Job(r.Context(), r.PathValue("id"))
 	if err != nil {
-		return err
+		return nil, nil, nil, err
 	}
 	u := s.understand(j.Content)
 	if err := s.turn(r.Context()); err != nil {
+		return nil, nil, nil, err
+	}
+	defer func() { <-s.turns }()
+	return j, u, report.Pictures(s.Book, u.Job, system(r)), nil
+}
+
+// jobPicture gives one picture as a file.
+func (s *Server) jobPicture(w http.ResponseWriter, r *http.Request) error {
+	_, _, pictures, err := s.picturesOf(r)
+	if err != nil {
 		return err
 	}
-	pictures := report.Pictures(s.Book, u.Job, system(r))
-	<-s.turns
+	for _, one := range pictures {
+		if one.Name+".svg" == r.PathValue("file") {
+			w.Header().Set("Content-Type", "image/svg+xml")
+			w.Header().Set("Cache-Control", "no-store")
+			_, err := io.WriteString(w, one.SVG)
+			return err
+		}
+	}
+	return problem{http.StatusNotFound, "fail.nopicture", nil}
+}
+
+func (s *Server) jobPictures(w http.ResponseWriter, r *http.Request) error {
+	j, u, pictures, err := s.picturesOf(r)
+	if err != nil {
+		return err
+	}
 	p := &picturesPage{frame: s.jobFrame(s.texts(r), j, "pictures"), Forecast: s.forecastForm(u, j.ID, "pictures", system(r))}
 	has := map[string]bool{}
 	for _, one := range pictures {

@@ -100,6 +100,7 @@ func (s *Server) routes() map[string]answer {
 		"GET /jobs/{id}/checklist":        s.jobChecklist,
 		"POST /jobs/{id}/checklist":       s.jobMark,
 		"GET /jobs/{id}/pictures":         s.jobPictures,
+		"GET /jobs/{id}/pictures/{file}":  s.jobPicture,
 		"GET /jobs/{id}/corrected":        s.jobCorrected,
 		"GET /library":                    s.libraryPage,
 		"GET /beliefs/{topic}/{name}":     s.beliefPage,
