@@ -116,17 +116,33 @@ func (o *Order) message() []string {
 		}
 	}
 	lines := []string{short("Order: " + strings.Join(parts, ", ") + ".")}
-	var tell []string
-	for _, text := range append(slices.Clone(o.First), o.Customer...) {
-		if len(tell) < 2 {
-			first, _, _ := strings.Cut(text, ". ")
-			tell = append(tell, strings.TrimSuffix(first, ".")+".")
-		}
-	}
-	if len(tell) > 0 {
-		lines = append(lines, short(strings.Join(tell, " ")))
+	if tell := whole(append(slices.Clone(o.First), o.Customer...)); tell != "" {
+		lines = append(lines, tell)
 	}
 	return append(lines, safetyLine)
+}
+
+// mostToldShort is how many things a text message tells.
+const mostToldShort = 2
+
+// whole gives the first sentences of texts, the most important first, as far as they go whole into one message. Only where not even
+// the first goes in is it cut.
+func whole(texts []string) string {
+	var tell []string
+	for _, text := range texts {
+		first, _, _ := strings.Cut(text, ". ")
+		first = strings.TrimSuffix(first, ".") + "."
+		if next := append(tell, first); len(strings.Join(next, " ")) <= messageWidth {
+			tell = next
+		}
+		if len(tell) == mostToldShort {
+			break
+		}
+	}
+	if len(tell) == 0 && len(texts) > 0 {
+		return short(texts[0])
+	}
+	return strings.Join(tell, " ")
 }
 
 // short cuts a line at a word, to the width of a message.
