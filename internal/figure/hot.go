@@ -48,7 +48,7 @@ func hotFigures() []Figure {
 		}),
 		start("best_start", "best hour of the forecast to start", "h", func(c *Calc, all []heat.Start, best heat.Start) (Value, error) {
 			for _, s := range all {
-				c.Step("start at hour %.3g: at worst %s", s.Hour, Q(s.Evaporation/lbPerFt2, "lb/ft2/h"))
+				c.Step("start at hour %.3g: at worst %s, the concrete then at %s", s.Hour, Q(s.Evaporation/lbPerFt2, "lb/ft2/h"), Q(fahrenheit(s.Concrete), "F"))
 			}
 			return Exact(best.Hour), nil
 		}),

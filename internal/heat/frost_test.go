@@ -57,6 +57,15 @@ func TestStefanInCustomaryUnits(t *testing.T) {
 	}
 }
 
+// Thaw of silt of 100 lb/ft³ and 15 % in a day from a surface held warm, by Stefan's formula with 0.72 Btu/h·ft·°F: it takes
+// 90 °F to 120 °F to thaw the foot a day that makers of ground heaters name.
+func TestThawOfAFootADay(t *testing.T) {
+	soil := heat.Soil{Density: 100 * pcf, Moisture: 0.15}
+	for surface, feet := range map[float64]float64{50: 0.54, 70: 0.78, 90: 0.96, 120: 1.19, 150: 1.37} {
+		assert.InDelta(t, feet, heat.Stefan(0.72*btuHrFt, (surface-32)/1.8, soil.LatentHeat())/foot, 0.006, "%g °F", surface)
+	}
+}
+
 // M. S. Kersten's equations at the soils of a frost chart: silt of 100 lb/ft³ and 15 % 0.72 and 0.80, a base of
 // 135 lb/ft³ and 5 % 1.65 and (by the equation; the chart reads 1.8) 1.61 Btu/h·ft·°F.
 func TestConductivityOfSoil(t *testing.T) {
