@@ -78,6 +78,20 @@ func TestReadRefusesWithPlaceAndWayOut(t *testing.T) {
 	}
 }
 
+// Covers laid one on another add up, as do gallons poured in by turns; temperatures do not.
+func TestQuantitiesAddUp(t *testing.T) {
+	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("protection: {r_value: R-2 + R-3 + 0.5 R}\nwater: {added: 4 gal + 10 L}\n"))
+	require.NoError(t, err)
+	r, _ := j.Value("protection.r_value")
+	assert.InDelta(t, 5.5, r, 1e-9)
+	gallons, _ := j.Value("water.added")
+	assert.InDelta(t, 4+10/3.785412, gallons, 1e-6)
+	_, _, err = job.Read(dictionary(t), "job.yaml", []byte("weather: {low: 20 F + 5 F}\n"))
+	assert.ErrorContains(t, err, "temperatures do not add up")
+	_, _, err = job.Read(dictionary(t), "job.yaml", []byte("protection: {r_value: R-60 + R-60}\n"))
+	assert.ErrorContains(t, err, "is not possible")
+}
+
 func TestTheOneValueLeftFollows(t *testing.T) {
 	j, _, err := job.Read(dictionary(t), "job.yaml", []byte("metal:\n  prestressed: no\n"))
 	require.NoError(t, err)

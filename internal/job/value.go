@@ -55,7 +55,7 @@ func (f *Fact) readQuantity(written any) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	q, err := quantity.ParseAs(text, f.Unit)
+	q, err := f.sum(text)
 	if err != nil {
 		return 0, err
 	}
@@ -64,6 +64,24 @@ func (f *Fact) readQuantity(written any) (float64, error) {
 			f.print(f.Possible.Low), f.print(f.Possible.High))
 	}
 	return q.Value, nil
+}
+
+// sum reads a quantity, or several that are to be added, such as the covers laid one on another: "R-2 + R-3".
+func (f *Fact) sum(text string) (quantity.Quantity, error) {
+	parts := strings.Split(text, " + ")
+	if len(parts) > 1 && f.Unit == "F" {
+		return quantity.Quantity{}, fmt.Errorf("%s: temperatures do not add up; write one", text)
+	}
+	total := quantity.Quantity{Unit: f.Unit}
+	for _, part := range parts {
+		q, err := quantity.ParseAs(part, f.Unit)
+		if err != nil {
+			return q, err
+		}
+		total.Value += q.Value
+		total.Unit = q.Unit
+	}
+	return total, nil
 }
 
 func (f *Fact) print(v float64) string {
