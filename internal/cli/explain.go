@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"context"
 	"fmt"
 	"strings"
 
@@ -108,7 +109,11 @@ func (a *app) factsCommand() *cobra.Command {
 				if err != nil {
 					return err
 				}
-				return a.printJSON(book.Query(j))
+				q, err := book.Query(context.Background(), j)
+				if err != nil {
+					return err
+				}
+				return a.printJSON(q)
 			}
 			system, err := a.system()
 			if err != nil {

@@ -25,6 +25,7 @@ type Book struct {
 	Facts     *job.Dictionary
 	Limits    *limit.Book
 	Figures   *figure.Set
+	base      fs.FS // the rules that the packs are laid over
 	packs     []*Pack
 	practices []*Practice
 	byID      map[string]*Practice
@@ -54,8 +55,11 @@ type singleQueries struct{ wrong, here rego.PreparedPartialQuery }
 // Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, limits/, and the practices below the topic folders,
 // and lays the packs over it in their order. It parses the rules and does not compile them: that happens at the first
 // judgement, since most commands need none.
-func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
-	b := &Book{packs: packs, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
+func Load(fsys fs.FS, packs ...*Pack) (*Book, error) { return load(fsys, packs, false) }
+
+// load loads a rulebook. The rules of one from elsewhere are held to the form that those of packs are held to.
+func load(fsys fs.FS, packs []*Pack, elsewhere bool) (*Book, error) {
+	b := &Book{base: fsys, packs: packs, byID: map[string]*Practice{}, details: map[string]rego.PreparedEvalQuery{}, singles: map[string]singleQueries{}}
 	var group errgroup.Group
 	group.Go(func() (err error) { // the rules take as long as all the rest
 		if b.texts, err = readAll(fsys); err == nil {
@@ -69,6 +73,11 @@ func Load(fsys fs.FS, packs ...*Pack) (*Book, error) {
 	}
 	if err != nil {
 		return nil, err
+	}
+	if elsewhere {
+		if err := checkForms(b.modules); err != nil {
+			return nil, err
+		}
 	}
 	for _, p := range packs {
 		if err := b.add(p); err != nil {

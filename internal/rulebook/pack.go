@@ -146,14 +146,7 @@ func checkFiles(files folder.Memory) error {
 			return fmt.Errorf("%s: nothing reads this file: there are rules/facts.yaml, rules/sources.yaml, rules/cautions.yaml, rules/limits/<topic>.yaml, "+
 				"rules/<topic>/<name>.rego, corpus/words.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
 		}
-		var err error
-		switch path.Ext(name) {
-		case ".yaml":
-			err = document.Plain(name, text)
-		case ".rego":
-			err = checkText(name, text)
-		}
-		if err != nil {
+		if err := checkFile(name, text); err != nil {
 			return err
 		}
 	}
@@ -199,12 +192,7 @@ func (b *Book) add(p *Pack) error {
 	for name, m := range modules {
 		b.modules[name] = m
 	}
-	for name, text := range texts {
-		b.texts[p.Name+"/"+name] = text
-		if path.Ext(name) == ".rego" {
-			b.texts[name] = text
-		}
-	}
+	layTexts(b.texts, p.Name, texts)
 	for _, one := range practices {
 		one.Pack = p.Name
 		b.practices = slices.DeleteFunc(b.practices, func(old *Practice) bool {

@@ -12,6 +12,9 @@ package practice.delivery["slump-out-of-tolerance"]
 
 here if input.load.slump >= 0
 
+# Where there are several trucks it concerns them, whichever was measured.
+here if input.load.several == true
+
 wrong contains "it is wetter than the slump ordered allows" if {
 	here
 	input.load.slump > input.figure.slump_most

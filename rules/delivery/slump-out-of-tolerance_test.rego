@@ -17,6 +17,13 @@ test_wrong_unlike_the_other_trucks if {
 	}
 }
 
+test_wrong_unlike_the_other_trucks_where_this_one_was_not_measured if {
+	data.practice.delivery["slump-out-of-tolerance"].wrong["the trucks differ by more than the tolerance"] with input as {
+		"load": {"several": true},
+		"figure": {"slump_spread_of_others": 2.5, "slump_spread_allowed": 2},
+	}
+}
+
 test_right_at_either_edge if {
 	count(data.practice.delivery["slump-out-of-tolerance"].wrong) == 0 with input as job(3)
 	count(data.practice.delivery["slump-out-of-tolerance"].wrong) == 0 with input as job(5)
