@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"log/slog"
 	"math"
 	"net"
 	"net/http"
@@ -18,8 +17,6 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"hearsay/internal/belief"
-	"hearsay/internal/reckon"
 	"hearsay/internal/store"
 	"hearsay/internal/web"
 )
@@ -34,6 +31,8 @@ type serveOptions struct {
 	tokenFile string
 	cert, key string
 	rate      float64
+	rulebook  string        // address of a bundle to take the rulebook from
+	every     time.Duration // between two looks at it
 }
 
 func (a *app) serveCommand() *cobra.Command {
@@ -48,10 +47,16 @@ On this machine alone (the default) it asks nobody who they are. On an address t
 others reach it asks for a token: that of --token-file, of HEARSAY_TOKEN, or one that
 it makes and prints. Others should reach it through TLS only: give it a certificate
 (--cert and --key), or put it behind a proxy that has one and name the address people
-use (--public https://desk.example).`,
+use (--public https://desk.example).
+
+With --rulebook it takes its rules from a bundle on an HTTP server and asks there for a new
+one every minute (--every), the one thing for which it uses the network. A bundle that is
+bad, or not signed with the key of --pack-key, changes nothing: the last good one stays, or
+the built-in one. /health names the revision in use.`,
 		Example: `  hearsay serve
   hearsay serve --address :8080 --cert desk.pem --key desk.key
-  hearsay serve --address 127.0.0.1:8080 --public https://desk.example`,
+  hearsay serve --address 127.0.0.1:8080 --public https://desk.example
+  hearsay serve --rulebook https://rules.example/rulebook.tar.gz --pack-key public.pem`,
 		Args: cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
 			ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
@@ -66,6 +71,8 @@ use (--public https://desk.example).`,
 	f.StringVar(&o.tokenFile, "token-file", "", "file that holds the token")
 	f.StringVar(&o.cert, "cert", "", "certificate file, for TLS")
 	f.StringVar(&o.key, "key", "", "key file, for TLS")
+	f.StringVar(&o.rulebook, "rulebook", "", "take the rulebook from the bundle at this `address`, and each new one that is put there (hearsay bundle)")
+	f.DurationVar(&o.every, "every", time.Minute, "how often to look there for a new one")
 	f.Float64Var(&o.rate, "rate", 250, "requests a second that one address may make")
 	return c
 }
@@ -88,7 +95,7 @@ func (a *app) serve(ctx context.Context, o serveOptions) error {
 		return err
 	}
 	defer kept.Close()
-	handler, err := a.handler(o, kept, token)
+	handler, err := a.handler(ctx, o, kept, token)
 	if err != nil {
 		return err
 	}
@@ -118,36 +125,6 @@ func (a *app) serve(ctx context.Context, o serveOptions) error {
 		return err
 	}
 	return nil
-}
-
-func (a *app) handler(o serveOptions, kept *store.Store, token string) (http.Handler, error) {
-	book, err := a.book()
-	if err != nil {
-		return nil, err
-	}
-	ruleFiles, corpusFiles, err := a.knowledge()
-	if err != nil {
-		return nil, err
-	}
-	beliefs, err := belief.Load(corpusFiles)
-	if err != nil {
-		return nil, a.blame(err)
-	}
-	reader, err := a.words(book)
-	if err != nil {
-		return nil, err
-	}
-	reckoner, err := reckon.New(ruleFiles, corpusFiles)
-	if err != nil {
-		return nil, err
-	}
-	go book.Warm(context.Background()) // an error shows at the first judgement too
-	server, err := web.New(web.Config{Words: reader, Book: book, Reckon: reckoner, Corpus: beliefs, Store: kept, Token: token, Public: o.public, Rate: o.rate,
-		Log: slog.New(slog.NewTextHandler(a.err, nil))})
-	if err != nil {
-		return nil, err
-	}
-	return server.Handler()
 }
 
 // shortestToken is the length below which a token could be guessed.

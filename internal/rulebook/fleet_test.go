@@ -37,7 +37,7 @@ func stock(t *testing.T, file string, more ...string) string {
 	address := free.Addr().String()
 	require.NoError(t, free.Close())
 	var said bytes.Buffer
-	server := exec.Command(strings.TrimSpace(string(tool)), append([]string{"run", "--server", "--addr", address, "--disable-telemetry", "--log-level", "error", "--bundle", file}, more...)...)
+	server := exec.Command(strings.TrimSpace(string(tool)), append([]string{"run", "--server", "--addr", address, "--skip-version-check", "--log-level", "error", "--bundle", file}, more...)...)
 	server.Stderr = &said
 	require.NoError(t, server.Start())
 	t.Cleanup(func() {

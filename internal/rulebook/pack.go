@@ -229,6 +229,9 @@ func allowed(more ...string) *ast.Capabilities {
 	return caps
 }
 
+// Rules gives the files of the rulebook: its rules with those of its packs laid over them.
+func (b *Book) Rules() fs.FS { return Rules(b.base, b.packs...) }
+
 // Packs lists the packs laid over the rulebook, in their order.
 func (b *Book) Packs() []*Pack { return b.packs }
 

@@ -8,6 +8,8 @@ import (
 	"github.com/prometheus/client_golang/prometheus"
 	"github.com/prometheus/client_golang/prometheus/collectors"
 	"github.com/prometheus/client_golang/prometheus/promhttp"
+
+	"hearsay/internal/release"
 )
 
 // metrics counts what is asked and how long it takes, by the pattern of the address: no names, no words.
@@ -69,5 +71,9 @@ func (s *Server) health(w http.ResponseWriter, r *http.Request) error {
 		s.Log.Error("the database does not answer", "error", err)
 		return writeJSON(w, http.StatusServiceUnavailable, map[string]string{"status": "the database does not answer"})
 	}
-	return writeJSON(w, http.StatusOK, map[string]string{"status": "ok"})
+	from := "built in"
+	if s.Elsewhere {
+		from = "elsewhere"
+	}
+	return writeJSON(w, http.StatusOK, map[string]string{"status": "ok", "version": release.Version(), "rulebook": s.Book.Revision(), "from": from})
 }

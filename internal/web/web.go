@@ -25,6 +25,8 @@ type Config struct {
 	Token string
 	// Public is the address people use ("https://desk.example"), where it is not the one listened on.
 	Public string
+	// Elsewhere says that the rulebook is not the built-in one.
+	Elsewhere bool
 	// Rate is how many requests a second one address may make; 0 means 250.
 	Rate float64
 	Log  *slog.Logger
