@@ -2,6 +2,7 @@ package figure
 
 import (
 	"math"
+	"sort"
 
 	"hearsay/internal/heat"
 	"hearsay/internal/limit"
@@ -28,7 +29,7 @@ func strengthGainFigures() []Figure {
 			Cites:  gain,
 			Ways: []Way{
 				{Needs: []string{"strength.action_after"}, Sharpens: gainSharpens, Compute: func(c *Calc) (Value, error) {
-					v := gainedBy(c, c.Num("strength.action_after"))
+					v := gaining(c)(c.Num("strength.action_after"))
 					c.Step("age %s at %s: %s (%s to %s) of the 28-day strength", Q(c.Num("strength.action_after"), "h"), Q(c.Num("cure.temperature"), "F"),
 						Q(v.Best, "%"), Q(v.Low, "%"), Q(v.High, "%"))
 					c.Assume("the 28-day strength is the specified strength")
@@ -132,8 +133,8 @@ const leastActivation, usualActivation, mostActivation = 33500, 41500, 45000
 // mostWarmth is the temperature in °F above which warmth is not counted on for more early strength.
 const mostWarmth = 100.0
 
-// gainedBy is the share of the 28-day strength at an age in hours, %.
-func gainedBy(c *Calc, hours float64) Value {
+// gaining gives the share of the 28-day strength at any age in hours, %.
+func gaining(c *Calc) func(hours float64) Value {
 	at, early := celsius(min(c.Num("cure.temperature"), mostWarmth)), earlyOf(c.Text("mix.cement_type"))
 	fastest := early
 	if c.Text("cold.accelerator") != "none" {
@@ -141,13 +142,17 @@ func gainedBy(c *Calc, hours float64) Value {
 	}
 	// A mix may lie as far below the curve as the seven-day share of slow mixes below the usual.
 	slow := c.Of("strength.week_share", "least") / c.Of("strength.week_share", "usual")
-	v := Between(math.Inf(1), 100*heat.ACI209(hours*heat.Arrhenius(usualActivation)(at), early), 0)
-	for _, rate := range []heat.Rate{heat.Arrhenius(leastActivation), heat.Arrhenius(usualActivation), heat.Arrhenius(mostActivation), heat.FreieslebenHansen} {
-		age := hours * rate(at)
-		v.Low = min(v.Low, 100*slow*heat.ACI209(age, early), 100*heat.Eurocode(age, early))
-		v.High = max(v.High, 100*heat.ACI209(age, fastest), 100*heat.Eurocode(age, fastest))
+	usual := heat.Arrhenius(usualActivation)(at)
+	rates := []float64{heat.Arrhenius(leastActivation)(at), usual, heat.Arrhenius(mostActivation)(at), heat.FreieslebenHansen(at)}
+	return func(hours float64) Value {
+		v := Between(math.Inf(1), 100*heat.ACI209(hours*usual, early), 0)
+		for _, rate := range rates {
+			age := hours * rate
+			v.Low = min(v.Low, 100*slow*heat.ACI209(age, early), 100*heat.Eurocode(age, early))
+			v.High = max(v.High, 100*heat.ACI209(age, fastest), 100*heat.Eurocode(age, fastest))
+		}
+		return v
 	}
-	return v
 }
 
 func earlyOf(cement string) heat.Early {
@@ -161,20 +166,13 @@ func earlyOf(cement string) heat.Early {
 }
 
 // longestGain is how far ahead the strength needed is looked for, h.
-const longestGain = 24.0 * 365
+const longestGain = 24 * 365
 
 func hoursToNeeded(c *Calc) (Value, error) {
 	need := c.Figure("needed_share").Best
-	reached := func(of func(Value) float64) float64 {
-		low, high := 0.0, longestGain
-		for range 60 {
-			if middle := (low + high) / 2; of(gainedBy(c, middle)) < need {
-				low = middle
-			} else {
-				high = middle
-			}
-		}
-		return math.Ceil(high)
+	gained := gaining(c)
+	reached := func(of func(Value) float64) float64 { // the first whole hour at which it is there
+		return float64(sort.Search(longestGain, func(hour int) bool { return of(gained(float64(hour))) >= need }))
 	}
 	v := Between(reached(func(v Value) float64 { return v.High }), reached(func(v Value) float64 { return v.Best }), reached(func(v Value) float64 { return v.Low }))
 	c.Step("%s of the strength at %s: after %s (%s to %s)", Q(need, "%"), Q(c.Num("cure.temperature"), "F"), Q(v.Best, "h"), Q(v.Low, "h"), Q(v.High, "h"))

@@ -233,8 +233,11 @@ func numbers(v any) (any, error) {
 
 // Find gives the limit with this path ("limit.water.most_ratio"); a path into a table finds the table.
 func (b *Book) Find(p string) (*Limit, bool) {
+	if l, ok := b.limits[p]; ok {
+		return l, true
+	}
 	parts := strings.SplitN(p, ".", 4)
-	if len(parts) < 3 {
+	if len(parts) < 4 {
 		return nil, false
 	}
 	l, ok := b.limits[strings.Join(parts[:3], ".")]

@@ -134,7 +134,11 @@ func (p *Reporter) Review(r *rulebook.Review) *Review {
 	out.Warnings = append(out.Warnings, r.Job.Warnings...)
 	out.Unread = append(out.Unread, r.Job.Unread...)
 	judged := slices.Clone(r.Judgements)
-	slices.SortStableFunc(judged, func(a, b *rulebook.Judgement) int { return rank(a) - rank(b) })
+	ranks := map[*rulebook.Judgement]int{}
+	for _, j := range judged {
+		ranks[j] = rank(j)
+	}
+	slices.SortStableFunc(judged, func(a, b *rulebook.Judgement) int { return ranks[a] - ranks[b] })
 	out.Findings = make([]Finding, 0, len(judged))
 	for _, j := range judged {
 		out.Findings = append(out.Findings, p.finding(j))
