@@ -73,16 +73,22 @@ func hoursFrom(low, swing float64) []any {
 	return rows
 }
 
+// few draws a fixed sample of jobs, so that a run is quick and says the same twice.
+func few(t *testing.T) {
+	if os.Getenv("HEARSAY_THOROUGH") != "" {
+		return
+	}
+	checks, seed := flag.Lookup("rapid.checks"), flag.Lookup("rapid.seed")
+	before, old := checks.Value.String(), seed.Value.String()
+	t.Cleanup(func() { require.NoError(t, errors.Join(flag.Set("rapid.checks", before), flag.Set("rapid.seed", old))) })
+	require.NoError(t, errors.Join(flag.Set("rapid.checks", "60"), flag.Set("rapid.seed", "1")))
+}
+
 // TestWeatherCorrectionsHold: whatever the weather, each correction of a finding on cold, heat or ground, put back into the
 // job, makes that finding go away. HEARSAY_THOROUGH=1 draws more jobs, and others each time.
 func TestWeatherCorrectionsHold(t *testing.T) {
 	b := load(t)
-	if os.Getenv("HEARSAY_THOROUGH") == "" {
-		checks, seed := flag.Lookup("rapid.checks"), flag.Lookup("rapid.seed")
-		before, old := checks.Value.String(), seed.Value.String()
-		t.Cleanup(func() { require.NoError(t, errors.Join(flag.Set("rapid.checks", before), flag.Set("rapid.seed", old))) })
-		require.NoError(t, errors.Join(flag.Set("rapid.checks", "80"), flag.Set("rapid.seed", "1")))
-	}
+	few(t)
 	var ids []string
 	for _, p := range b.Practices() {
 		if topic, _, _ := strings.Cut(p.ID, "/"); topic == "cold" || topic == "hot" || topic == "ground" {
@@ -111,4 +117,21 @@ func TestWeatherCorrectionsHold(t *testing.T) {
 		}
 	})
 	t.Log(tried)
+}
+
+// TestLearningNeverContradictsAboutWeather: what a cold or hot job with facts forgotten calls right or wrong, the job with them does
+// not contradict. The jobs of TestLearningNeverContradicts seldom state enough for a run through a night.
+func TestLearningNeverContradictsAboutWeather(t *testing.T) {
+	b := load(t)
+	few(t)
+	rapid.Check(t, func(t *rapid.T) {
+		full := weatherJob(t, b)
+		less := without(t, b.Facts, full)
+		known := statuses(t, b, full)
+		for id, status := range statuses(t, b, less) {
+			if status != known[id] && known[id] != rulebook.Ask && status != rulebook.Ask && (status == rulebook.Wrong || known[id] == rulebook.Wrong) {
+				t.Fatalf("%s is %s when less is known, and %s when more is known", id, status, known[id])
+			}
+		}
+	})
 }
