@@ -81,7 +81,7 @@ func few(t *testing.T) {
 	checks, seed := flag.Lookup("rapid.checks"), flag.Lookup("rapid.seed")
 	before, old := checks.Value.String(), seed.Value.String()
 	t.Cleanup(func() { require.NoError(t, errors.Join(flag.Set("rapid.checks", before), flag.Set("rapid.seed", old))) })
-	require.NoError(t, errors.Join(flag.Set("rapid.checks", "60"), flag.Set("rapid.seed", "1")))
+	require.NoError(t, errors.Join(flag.Set("rapid.checks", "35"), flag.Set("rapid.seed", "1")))
 }
 
 // TestWeatherCorrectionsHold: whatever the weather, each correction of a finding on cold, heat or ground, put back into the
