@@ -167,19 +167,19 @@ func (p *pictures) strength() Picture {
 		c.Levels = append(c.Levels, chart.Level{Name: "stands a freeze", Y: p.to(v, "psi")})
 	}
 	c.Desc = title + " by the hour. " + p.words(r.Courses)
-	c.Note = p.harmed()
+	p.harmed(&c, r.Courses[0])
 	return drawn("strength", "hours_to_500", c)
 }
 
-// harmed says when concrete freezes that is not strong enough for it.
-func (p *pictures) harmed() string {
+// harmed marks on the course of its strength when concrete freezes that is not strong enough for it.
+func (p *pictures) harmed(c *chart.Chart, course figure.Course) {
 	slab, strong := p.sheet.Drawn("lowest_with_cover"), p.sheet.Result("hours_to_500")
 	point, ok := p.limit("cold.freezing_point", "usual")
 	if !ok || !slab.Known || !strong.Known {
-		return ""
+		return
 	}
 	if frozen, where := firstBelow(slab.Courses, point); frozen < strong.Best {
-		return fmt.Sprintf("The %s freezes after %s, before it has %s: do not count on what it gains from then on.", where, p.print(tenth(frozen), "h"), p.safe())
+		c.Marks = append(c.Marks, chart.Mark{Name: "freezes", X: frozen, Y: p.to(at(course, frozen), course.Unit)})
+		c.Note = fmt.Sprintf("The %s freezes after %s, before it has %s: do not count on what it gains from then on.", where, p.print(tenth(frozen), "h"), p.safe())
 	}
-	return ""
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hearsay/internal/chart"
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 	"hearsay/internal/report"
@@ -87,6 +88,15 @@ func TestTheSlabIsDrawnAsItWasComputed(t *testing.T) {
 	r := book.Figures.Sheet(j).Drawn("lowest_surface")
 	require.True(t, r.Known)
 	require.Len(t, r.Courses, 4)
+	for _, p := range report.Pictures(book, j, quantity.US) {
+		if p.Name == "slab" || p.Name == "strength" {
+			assert.Contains(t, p.SVG, ">freezes<", p.Name)
+			assert.Contains(t, p.Text(chart.Style{}), "● freezes (", p.Name)
+		}
+		if p.Name == "strength" {
+			assert.Contains(t, p.SVG, "do not count on what it gains from then on", "the text alternative says it too")
+		}
+	}
 	low := math.Inf(1)
 	for _, c := range r.Courses {
 		for i, hour := range c.X {
