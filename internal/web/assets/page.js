@@ -24,6 +24,10 @@
     if (copy && navigator.clipboard) navigator.clipboard.writeText(document.getElementById(copy.dataset.copy).textContent);
   });
 
+  // What a sheet shows on paper is open while it prints, also where the browser cannot open it by style.
+  addEventListener("beforeprint", () => document.querySelectorAll("details.printed:not([open])").forEach((part) => { part.open = true; part.dataset.shut = ""; }));
+  addEventListener("afterprint", () => document.querySelectorAll("details[data-shut]").forEach((part) => { part.open = false; delete part.dataset.shut; }));
+
   // A file that is chosen or dropped is sent at once. While it is dragged over the page, the page shows that it takes it.
   addEventListener("change", (event) => {
     const form = event.target.closest("form[data-live]");
