@@ -125,26 +125,30 @@ func readYAML(files fs.FS, name string, into any) error {
 	return nil
 }
 
-// list finds the entries of a corpus and fingerprints their front matter, which is what matching is learned from.
-func list(files fs.FS) (map[string]string, error) {
-	prints := map[string]string{}
+// list finds the entries of a corpus and fingerprints their front matter, which is what matching is learned from. The revision is a
+// hash over all of them, prose included.
+func list(files fs.FS) (prints map[string]string, revision string, err error) {
+	prints = map[string]string{}
 	names, err := fs.Glob(files, "*/*.md")
 	if err != nil {
-		return nil, err
+		return nil, "", err
 	}
 	slices.Sort(names)
+	all := sha256.New()
 	for _, name := range names {
 		text, err := fs.ReadFile(files, name)
 		if err != nil {
-			return nil, err
+			return nil, "", err
 		}
 		matter, _, err := split(name, text)
 		if err != nil {
-			return nil, err
+			return nil, "", err
 		}
+		fmt.Fprintf(all, "%s %d\n", name, len(text))
+		all.Write(text)
 		prints[strings.TrimSuffix(name, path.Ext(name))] = fingerprint(matter)
 	}
-	return prints, nil
+	return prints, hex.EncodeToString(all.Sum(nil))[:12], nil
 }
 
 // fingerprint gives the same for front matters that teach the same. Keys that matching does not learn from may change.

@@ -63,11 +63,12 @@ func decodeModel(data []byte) (Head, *linear.Model, error) {
 
 // Corpus is a corpus ready to answer claims. It is safe for use by several goroutines at once.
 type Corpus struct {
-	files   fs.FS
-	prints  map[string]string // of every entry, by id
-	ids     []string
-	matcher *Matcher
-	sayings map[string]string // the beliefs in plain words that need no reading of their entries, by id
+	files    fs.FS
+	prints   map[string]string // of every entry, by id
+	revision string
+	ids      []string
+	matcher  *Matcher
+	sayings  map[string]string // the beliefs in plain words that need no reading of their entries, by id
 
 	apart   []string // the entries that the model never learned
 	index   sync.Once
@@ -80,14 +81,14 @@ type Corpus struct {
 
 // Read opens a corpus to be read and not matched: topic/name.md entries, synonyms.yaml and unrelated.yaml.
 func Read(files fs.FS) (*Corpus, error) {
-	prints, err := list(files)
+	prints, revision, err := list(files)
 	if err != nil {
 		return nil, err
 	}
 	if len(prints) == 0 {
 		return nil, errors.New("the corpus has no entry: put at least one at topic/name.md")
 	}
-	return &Corpus{files: files, prints: prints, ids: slices.Sorted(maps.Keys(prints)), entries: map[string]*Entry{}}, nil
+	return &Corpus{files: files, prints: prints, revision: revision, ids: slices.Sorted(maps.Keys(prints)), entries: map[string]*Entry{}}, nil
 }
 
 // Load opens a corpus to answer claims with, that of packs laid over it or none. Entries are read in full only when they are
@@ -147,6 +148,20 @@ func (c *Corpus) Head() (Head, error) {
 
 // Files gives the folder that the corpus was opened on.
 func (c *Corpus) Files() fs.FS { return c.files }
+
+// Outdated lists built-in entries that have changed, in what matching is learned from, since the model was learned.
+func (c *Corpus) Outdated() []string {
+	var old []string
+	for _, b := range c.matcher.beliefs {
+		if print := c.prints[b.ID]; print != "" && print != b.Print && folder.Owner(c.files, b.ID+".md") == "" {
+			old = append(old, b.ID)
+		}
+	}
+	return old
+}
+
+// Revision names this state of the corpus: a hash over its entries, those of packs included.
+func (c *Corpus) Revision() string { return c.revision }
 
 // IDs lists the entries in alphabetical order.
 func (c *Corpus) IDs() []string { return slices.Clone(c.ids) }
