@@ -17,7 +17,10 @@ import (
 	"hearsay/internal/limit"
 	"hearsay/internal/quantity"
 	"hearsay/internal/reckon"
+	"hearsay/internal/release"
 	"hearsay/internal/report"
+	"hearsay/internal/rulebook"
+	"hearsay/rules"
 )
 
 func (a *app) claimCommand() *cobra.Command {
@@ -57,6 +60,7 @@ type claims struct {
 	*app
 	corpus   *belief.Corpus
 	works    *limit.Book
+	made     release.Made
 	reckoner *reckon.Reckoner
 }
 
@@ -70,7 +74,12 @@ func (a *app) claims() (*claims, error) {
 		return nil, a.blame(err)
 	}
 	works, err := limit.LoadWorks(ruleFiles)
-	return &claims{app: a, corpus: c, works: works}, a.blame(err)
+	if err != nil {
+		return nil, a.blame(err)
+	}
+	made, err := rulebook.MadeOf(rules.Files, a.opened...)
+	made.Corpus = c.Revision()
+	return &claims{app: a, corpus: c, works: works, made: made}, err
 }
 
 func (c *claims) answer(text string) (report.Claim, error) {
@@ -83,6 +92,7 @@ func (c *claims) answer(text string) (report.Claim, error) {
 		return report.Claim{}, c.blame(err)
 	}
 	out := report.NewClaim(answer, c.works, system)
+	out.Made = c.made
 	if answer.Answered && len(answer.Entry.Figures)+len(answer.Entry.Ranges) > 0 && hasNumber(text) {
 		out.Reckoned, err = c.reckon(text, answer.Entry, system)
 	}

@@ -34,6 +34,9 @@ func (a *app) writeCorrected(book *rulebook.Book, j *job.Job, file string) error
 	if err != nil {
 		return badInput{fmt.Errorf("%w: name a file that can be written", err)}
 	}
+	if _, err := fmt.Fprintf(out, "# Corrected. %s\n", book.Made().Line()); err != nil {
+		return err
+	}
 	if err := job.Write(out, book.Facts, c.Job, notes); err != nil {
 		return err
 	}

@@ -12,7 +12,9 @@ import (
 
 	"hearsay/internal/crew"
 	"hearsay/internal/quantity"
+	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
+	"hearsay/rules"
 )
 
 // crewOptions are the flags that talks and quizzes share.
@@ -90,6 +92,9 @@ func (a *app) talk(ctx context.Context, o crewOptions) error {
 	if err != nil {
 		return badInput{err}
 	}
+	if talk.Made, err = a.made(t); err != nil {
+		return err
+	}
 	if a.json {
 		return a.printJSON(talk)
 	}
@@ -129,6 +134,13 @@ func (a *app) trainer(language string, book *rulebook.Book) (*crew.Trainer, erro
 	}
 	t, err := crew.NewTrainer(corpusFiles, book, language, system)
 	return t, a.blame(err)
+}
+
+// made says by what a talk or a quiz was made.
+func (a *app) made(t *crew.Trainer) (*release.Made, error) {
+	made, err := rulebook.MadeOf(rules.Files, a.opened...)
+	made.Corpus = t.Revision()
+	return &made, err
 }
 
 // choose finds the beliefs that the flags ask for. The rulebook is read only where it is needed.

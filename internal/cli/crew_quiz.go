@@ -79,6 +79,9 @@ func (a *app) quiz(ctx context.Context, o quizOptions) error {
 	if o.ask {
 		return a.askQuiz(z)
 	}
+	if z.Made, err = a.made(t); err != nil {
+		return err
+	}
 	return a.printQuiz(z, o)
 }
 

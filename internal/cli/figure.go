@@ -74,6 +74,8 @@ func (a *app) computeFigure(book *rulebook.Book, name string, given []string) er
 	sheet := book.Figures.Sheet(j)
 	out := report.NewFigure(book, sheet.Result(f.Name), system)
 	out.Missing = append([]string{}, sheet.Lacks(f.Name)...)
+	made := book.Made()
+	out.Made = &made
 	if !out.Known {
 		a.status = exitOpen
 	}

@@ -249,7 +249,7 @@ func (t *talk) finish() error {
 	if err != nil {
 		return err
 	}
-	sheet := report.NewOrder(correction, system, desk.Spoken)
+	sheet := report.NewOrder(t.book, correction, system, desk.Spoken)
 	t.status = status(report.NewReview(t.book, t.desk.Review(), system))
 	if t.json {
 		return t.printJSON(sheet)

@@ -81,12 +81,13 @@ func (a *app) plan(book *rulebook.Book, j *job.Job, svg string) error {
 		}
 	}
 	if a.json {
-		return a.printJSON(map[string]any{"plan": plan.Text(system), "svg": plan.SVG(system), "figures": figures})
+		return a.printJSON(map[string]any{"plan": plan.Text(system), "svg": plan.SVG(system), "figures": figures, "made": book.Made()})
 	}
 	fmt.Fprintln(a.out, plan.Text(system))
 	for _, f := range figures {
 		f.Text(a.out, a.look())
 	}
+	fmt.Fprintln(a.out, book.Made().Line())
 	return nil
 }
 

@@ -46,6 +46,9 @@ func NewTrainer(files fs.FS, book *rulebook.Book, language string, system quanti
 // Words gives the trainer's language.
 func (t *Trainer) Words() Words { return t.words }
 
+// Revision names the state of the corpus that it works from.
+func (t *Trainer) Revision() string { return t.corpus.Revision() }
+
 // Beliefs lists every belief in alphabetical order.
 func (t *Trainer) Beliefs() []string { return t.corpus.IDs() }
 

@@ -5,15 +5,18 @@ import (
 	"errors"
 	"fmt"
 	"math/rand/v2"
+
+	"hearsay/internal/release"
 )
 
 // Quiz is a list of questions with their answers.
 type Quiz struct {
-	Title     string     `json:"title"`
-	Language  string     `json:"language"`
-	Seed      uint64     `json:"seed"`           // the same seed and choice give the same quiz
-	Code      string     `json:"code,omitempty"` // of the session it is kept as
-	Questions []Question `json:"questions"`
+	Title     string        `json:"title"`
+	Language  string        `json:"language"`
+	Seed      uint64        `json:"seed"`           // the same seed and choice give the same quiz
+	Code      string        `json:"code,omitempty"` // of the session it is kept as
+	Questions []Question    `json:"questions"`
+	Made      *release.Made `json:"made,omitempty"` // by what it was made, on paper
 	words     Words
 }
 

@@ -35,6 +35,7 @@ func (z *Quiz) Text(w io.Writer, key bool) {
 			fmt.Fprintf(w, "    %s  %s\n", Letter(o), option.Text)
 		}
 	}
+	printMade(w, z.Made)
 	if !key {
 		return
 	}
@@ -56,6 +57,7 @@ func (z *Quiz) Markdown(w io.Writer, key bool) {
 			fmt.Fprintf(w, "   - [ ] %s. %s\n", Letter(o), option.Text)
 		}
 	}
+	printMade(w, z.Made)
 	if !key {
 		return
 	}

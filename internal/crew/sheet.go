@@ -23,7 +23,7 @@ var talkSheet = template.Must(template.New("talk").Parse(`<!doctype html>
 {{$talk := .}}{{range .Lessons}}<section><h2>{{.Saying}}</h2>
 {{range $talk.Parts .}}<h3>{{.Head}}</h3>{{with .Text}}<p>{{.}}</p>{{end}}{{if .List}}<ul>{{range .List}}<li>{{.}}</li>{{end}}</ul>{{end}}
 {{end}}</section>{{end}}
-<p class="small">{{.Say "talk.foot"}}</p>
+<p class="small">{{.Say "talk.foot"}}{{with .Made}} {{.Line}}{{end}}</p>
 <p>{{.Say "talk.heard"}} <span class="line">&nbsp;</span> <span class="line">&nbsp;</span></p>
 </body></html>
 `))
@@ -33,7 +33,7 @@ var quizSheet = template.Must(template.New("quiz").Funcs(template.FuncMap{"add":
 <style>` + sheetStyle + `</style></head><body>
 <h1>{{.Title}}</h1><p>{{.Number}}. {{.Say "quiz.name"}} <span class="line">&nbsp;</span></p>
 {{range $i, $q := .Questions}}<section class="question"><p><b>{{add $i 1}}.</b> {{.Text}}</p><ol>{{range .Options}}<li>{{.Text}}</li>{{end}}</ol></section>
-{{end}}{{if .WithKey}}{{$quiz := .}}<section class="key"><h2>{{.Say "quiz.key"}}: {{.Title}} ({{.Number}})</h2>
+{{end}}{{with .Made}}<p class="small">{{.Line}}</p>{{end}}{{if .WithKey}}{{$quiz := .}}<section class="key"><h2>{{.Say "quiz.key"}}: {{.Title}} ({{.Number}})</h2>
 <ol>{{range .Questions}}<li><b>{{.KeyLetter}}</b> {{(index .Options .Key).Text}}{{range $quiz.Explain .}}<br><span class="small">{{.}}</span>{{end}}</li>{{end}}</ol></section>{{end}}
 </body></html>
 `))

@@ -4,14 +4,17 @@ import (
 	"fmt"
 	"math"
 	"strings"
+
+	"hearsay/internal/release"
 )
 
 // Talk is a toolbox talk on one to four beliefs.
 type Talk struct {
-	Title    string   `json:"title"`
-	Language string   `json:"language"`
-	Minutes  int      `json:"minutes"` // reading aloud, showing and asking
-	Lessons  []Lesson `json:"lessons"`
+	Title    string        `json:"title"`
+	Language string        `json:"language"`
+	Minutes  int           `json:"minutes"` // reading aloud, showing and asking
+	Lessons  []Lesson      `json:"lessons"`
+	Made     *release.Made `json:"made,omitempty"` // by what it was made, on paper
 	words    Words
 }
 

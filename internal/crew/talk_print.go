@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"github.com/muesli/reflow/wordwrap"
+
+	"hearsay/internal/release"
 )
 
 // lineWidth is how wide plain text is printed.
@@ -63,6 +65,7 @@ func (t *Talk) Text(w io.Writer) {
 		}
 	}
 	fmt.Fprintf(w, "\n%s\n", t.Say("talk.foot"))
+	printMade(w, t.Made)
 }
 
 // wrapped prints a text with its lines under each other after start.
@@ -87,4 +90,12 @@ func (t *Talk) Markdown(w io.Writer) {
 		}
 	}
 	fmt.Fprintf(w, "\n---\n\n%s\n", t.Say("talk.foot"))
+	printMade(w, t.Made)
+}
+
+// printMade prints by what something was made, where that is known.
+func printMade(w io.Writer, made *release.Made) {
+	if made != nil {
+		fmt.Fprintf(w, "\n%s\n", made.Line())
+	}
 }

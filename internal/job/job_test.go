@@ -1,6 +1,9 @@
 package job_test
 
 import (
+	"bytes"
+	"os"
+	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -136,14 +139,36 @@ func TestEveryProblemIsSaidAtOnce(t *testing.T) {
 	assert.Len(t, problems, 2)
 }
 
+// FuzzRead: whatever stands in a job file, it is read or refused, and what was read is read again from what is written of it.
 func FuzzRead(f *testing.F) {
 	d := dictionary(f)
 	f.Add([]byte("order:\n  slump: 4 in\n"))
 	f.Add([]byte("{order: {slump: \"4 in\"}}"))
+	for _, pattern := range []string{"../../testdata/jobs/*.yaml", "../../testdata/practices/*/*.yaml"} {
+		files, err := filepath.Glob(pattern)
+		require.NoError(f, err)
+		for _, file := range files {
+			text, err := os.ReadFile(file)
+			require.NoError(f, err)
+			f.Add(text)
+		}
+	}
 	f.Fuzz(func(t *testing.T, text []byte) {
 		j, _, err := job.Read(d, "job.yaml", text)
 		if (j == nil) == (err == nil) {
 			t.Fatal("a job and an error, or neither")
+		}
+		if err != nil {
+			return
+		}
+		var written bytes.Buffer
+		require.NoError(t, job.Write(&written, d, j, nil))
+		again, _, err := job.Read(d, "job.yaml", written.Bytes())
+		require.NoError(t, err, "written as:\n%s", written.String())
+		for _, s := range j.Stated {
+			if _, ok := again.Value(s.Fact.Path); !ok {
+				t.Fatalf("%s was lost:\n%s", s.Fact.Path, written.String())
+			}
 		}
 	})
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hearsay/internal/quantity"
+	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
 )
 
@@ -18,6 +19,7 @@ type Checklist struct {
 	Stated    []Understood `json:"stated"`
 	Cautions  []string     `json:"cautions"`
 	Statement string       `json:"statement"`
+	Made      release.Made `json:"made"`
 	system    quantity.System
 }
 
@@ -43,7 +45,7 @@ var stageTitle = map[string]string{"order": "When ordering", "before": "Before p
 // NewChecklist makes the checklist of a reviewed job.
 func NewChecklist(r *Review) *Checklist {
 	c := &Checklist{Title: r.Title, Stated: r.Understood, Open: []Item{}, Cautions: []string{}, system: r.System,
-		Statement: "Local code, the job's specification and the engineer of record come first."}
+		Statement: codeFirst, Made: r.Made}
 	byStage := map[string][]Item{}
 	questions := map[string]string{}
 	for _, q := range r.Questions {
@@ -109,7 +111,7 @@ func (c *Checklist) Text(w Writer, look Look) {
 		}
 	}
 	c.unsure(w, look)
-	for _, text := range append(c.Cautions, c.Statement) {
+	for _, text := range append(slices.Clone(c.Cautions), c.Statement, c.Made.Line()) {
 		fmt.Fprintf(w, "%s\n", look.wrap(0, text))
 	}
 }
@@ -166,7 +168,7 @@ func (c *Checklist) Markdown(w Writer) {
 		}
 	}
 	fmt.Fprint(w, "\n## Cautions\n\n")
-	for _, text := range append(c.Cautions, c.Statement) {
+	for _, text := range append(slices.Clone(c.Cautions), c.Statement, c.Made.Line()) {
 		fmt.Fprintf(w, "- %s\n", text)
 	}
 }

@@ -26,7 +26,7 @@ tr { break-inside: avoid } .box { width: 14pt } .box span { display: inline-bloc
 {{end}}</tbody></table>{{end}}
 {{with .Unsure}}<h2>Still to be asked</h2><ul>{{range .}}<li>{{.Question}}</li>{{end}}</ul>{{end}}
 <h2>Stated</h2><p class="small">{{range $i, $u := .Stated}}{{if $i}}; {{end}}{{.Name}}: {{.Text}}{{end}}.</p>
-<h2>Cautions</h2><ul class="small">{{range .Cautions}}<li>{{.}}</li>{{end}}<li>{{.Statement}}</li></ul>
+<h2>Cautions</h2><ul class="small">{{range .Cautions}}<li>{{.}}</li>{{end}}<li>{{.Statement}}</li><li>{{.Made.Line}}</li></ul>
 </body></html>
 `))
 

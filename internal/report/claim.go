@@ -7,12 +7,14 @@ import (
 	"hearsay/internal/belief"
 	"hearsay/internal/limit"
 	"hearsay/internal/quantity"
+	"hearsay/internal/release"
 )
 
 // Claim is a claim as it was answered, and its JSON form.
 type Claim struct {
 	belief.Answer
-	Reckoned *Reckoned `json:"reckoned,omitempty"`
+	Reckoned *Reckoned    `json:"reckoned,omitempty"`
+	Made     release.Made `json:"made"`
 	limits   *limit.Book
 }
 
@@ -55,7 +57,8 @@ func (c Claim) Text(w Writer, look Look) {
 	for _, s := range c.Sources {
 		fmt.Fprintf(w, "%s\n", look.paint(faint, look.wrap(8, "Source: "+c.source(s).Line())))
 	}
-	fmt.Fprintln(w, look.paint(faint, look.wrap(0, "Local code, the job's specification and the engineer of record come first.")))
+	fmt.Fprintln(w, look.paint(faint, look.wrap(0, codeFirst)))
+	fmt.Fprintln(w, look.paint(faint, look.wrap(0, c.Made.Line())))
 }
 
 func (c Claim) part(w Writer, look Look, head, text string) {

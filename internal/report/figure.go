@@ -7,6 +7,7 @@ import (
 
 	"hearsay/internal/figure"
 	"hearsay/internal/quantity"
+	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
 )
 
@@ -54,20 +55,21 @@ func (e FigureEntry) Text(w Writer, look Look) {
 
 // Figure is a computed figure, and its JSON form.
 type Figure struct {
-	Name    string   `json:"name"`
-	Title   string   `json:"title"`
-	Known   bool     `json:"known"`
-	Value   *float64 `json:"value"`
-	Low     *float64 `json:"low"`
-	High    *float64 `json:"high"`
-	Unit    string   `json:"unit"`
-	Method  string   `json:"method"`
-	Working []string `json:"working"`
-	Assumed []string `json:"assumed"`
-	Missing []string `json:"missing"`
-	Problem string   `json:"problem,omitempty"`
-	Source  []Source `json:"source"`
-	Basis   string   `json:"basis"` // the weakest of what it rests on
+	Name    string        `json:"name"`
+	Title   string        `json:"title"`
+	Known   bool          `json:"known"`
+	Value   *float64      `json:"value"`
+	Low     *float64      `json:"low"`
+	High    *float64      `json:"high"`
+	Unit    string        `json:"unit"`
+	Method  string        `json:"method"`
+	Working []string      `json:"working"`
+	Assumed []string      `json:"assumed"`
+	Missing []string      `json:"missing"`
+	Problem string        `json:"problem,omitempty"`
+	Source  []Source      `json:"source"`
+	Basis   string        `json:"basis"`          // the weakest of what it rests on
+	Made    *release.Made `json:"made,omitempty"` // where it is shown by itself
 	system  quantity.System
 }
 
@@ -126,5 +128,8 @@ func (f Figure) Text(w Writer, look Look) {
 	fmt.Fprintf(w, "  Method: %s\n", look.wrap(10, f.Method))
 	for _, s := range f.Source {
 		fmt.Fprintf(w, "  Source: %s\n", look.wrap(10, s.Line()))
+	}
+	if f.Made != nil {
+		fmt.Fprintf(w, "  %s\n", look.paint(faint, look.wrap(2, f.Made.Line())))
 	}
 }

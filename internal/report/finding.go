@@ -9,6 +9,7 @@ import (
 	"hearsay/internal/job"
 	"hearsay/internal/limit"
 	"hearsay/internal/quantity"
+	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
 )
 
@@ -21,6 +22,7 @@ type Review struct {
 	Warnings   []string        `json:"warnings"`
 	Findings   []Finding       `json:"findings"`
 	Questions  []Question      `json:"questions"`
+	Made       release.Made    `json:"made"`
 	System     quantity.System `json:"-"`
 }
 
@@ -123,7 +125,7 @@ func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Re
 // Review makes the result from a judged job.
 func (p *Reporter) Review(r *rulebook.Review) *Review {
 	b, system := p.book, p.system
-	out := &Review{Title: r.Job.Title, System: system, Understood: []Understood{}, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
+	out := &Review{Made: b.Made(), Title: r.Job.Title, System: system, Understood: []Understood{}, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
 	for _, s := range r.Job.Stated {
 		if s.From != "" {
 			out.Follows = append(out.Follows, understood(s, system))

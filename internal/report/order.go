@@ -7,19 +7,21 @@ import (
 
 	"hearsay/internal/job"
 	"hearsay/internal/quantity"
+	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
 )
 
 // Order is an order as it should be placed: the job corrected, what to tell the customer, and what is for an engineer.
 type Order struct {
-	Title    string      `json:"title,omitempty"`
-	Lines    []OrderLine `json:"lines"`
-	Open     []string    `json:"open"`     // facts of the order that nobody has told
-	First    []string    `json:"first"`    // what must happen at the site before it is placed
-	Customer []string    `json:"customer"` // sentences for the customer
-	Engineer []string    `json:"engineer"` // for a licensed engineer to decide
-	Message  []string    `json:"message"`  // the same as short lines to send
-	Note     string      `json:"note"`
+	Title    string       `json:"title,omitempty"`
+	Lines    []OrderLine  `json:"lines"`
+	Open     []string     `json:"open"`     // facts of the order that nobody has told
+	First    []string     `json:"first"`    // what must happen at the site before it is placed
+	Customer []string     `json:"customer"` // sentences for the customer
+	Engineer []string     `json:"engineer"` // for a licensed engineer to decide
+	Message  []string     `json:"message"`  // the same as short lines to send
+	Note     string       `json:"note"`
+	Made     release.Made `json:"made"`
 }
 
 // OrderLine is one thing ordered.
@@ -39,9 +41,9 @@ var ordered = []struct{ fact, name string }{
 }
 
 // NewOrder makes the order sheet from a correction.
-func NewOrder(c *rulebook.Correction, system quantity.System, spoken func(job.Stated, quantity.System) string) *Order {
+func NewOrder(b *rulebook.Book, c *rulebook.Correction, system quantity.System, spoken func(job.Stated, quantity.System) string) *Order {
 	o := &Order{Title: c.Job.Title, Lines: []OrderLine{}, Open: []string{}, First: []string{}, Customer: []string{}, Engineer: []string{},
-		Note: "Local code, the job's specification and the engineer of record come first."}
+		Note: codeFirst, Made: b.Made()}
 	changed := map[string]rulebook.Change{}
 	for _, change := range c.Changes {
 		changed[change.Fact.Path] = change
@@ -175,6 +177,7 @@ func (o *Order) Text(w Writer, look Look) {
 	o.list(w, look, "For a licensed engineer to decide", o.Engineer)
 	o.list(w, look, "As a text message", o.Message)
 	fmt.Fprintf(w, "\n%s\n", look.paint(faint, look.wrap(0, o.Note)))
+	fmt.Fprintln(w, look.paint(faint, look.wrap(0, o.Made.Line())))
 }
 
 func (o *Order) list(w Writer, look Look, title string, items []string) {

@@ -243,5 +243,9 @@ func (r *Review) cautions(w io.Writer, look Look, wrong []Finding) {
 	for _, c := range seen {
 		fmt.Fprintf(w, "Caution: %s\n", look.wrap(9, c))
 	}
-	fmt.Fprintln(w, look.paint(faint, look.wrap(0, "Local code, the job's specification and the engineer of record come first.")))
+	fmt.Fprintln(w, look.paint(faint, look.wrap(0, codeFirst)))
+	fmt.Fprintln(w, look.paint(faint, look.wrap(0, r.Made.Line())))
 }
+
+// codeFirst stands under every answer.
+const codeFirst = "Local code, the job's specification and the engineer of record come first."

@@ -16,6 +16,7 @@ import (
 
 	"hearsay/internal/document"
 	"hearsay/internal/folder"
+	"hearsay/internal/release"
 )
 
 // bundleRoots are the documents the bundle owns, so that other bundles may be loaded beside it.
@@ -170,6 +171,23 @@ func (b *Bundle) Load(more ...*Pack) (*Book, error) {
 
 // Revision names this state of the rulebook: a hash over its rules, limits and facts.
 func (b *Book) Revision() string { return b.revision }
+
+// Made says that something was made with this rulebook.
+func (b *Book) Made() release.Made { return made(b.revision, b.packs) }
+
+func made(revision string, packs []*Pack) release.Made {
+	m := release.Made{Version: release.Version(), Rulebook: revision}
+	for _, p := range packs {
+		m.Packs = append(m.Packs, p.Name)
+	}
+	return m
+}
+
+// MadeOf says that something was made with a rulebook that was not loaded.
+func MadeOf(fsys fs.FS, packs ...*Pack) (release.Made, error) {
+	revision, err := RevisionOf(fsys, packs...)
+	return made(revision, packs), err
+}
 
 // RevisionOf gives the revision of a rulebook without loading it.
 func RevisionOf(fsys fs.FS, packs ...*Pack) (string, error) {

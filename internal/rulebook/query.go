@@ -15,6 +15,7 @@ import (
 // Query is what a stock Open Policy Agent needs to judge a job with the bundle: the input for data.practice, and, for its
 // compile API, the paths that are unknown.
 type Query struct {
+	Revision string         `json:"revision"` // of the rulebook
 	Input    map[string]any `json:"input"`
 	Unknowns []string       `json:"unknowns"`
 	Query    string         `json:"query"`
@@ -37,7 +38,7 @@ func (b *Book) Query(ctx context.Context, j *job.Job) (*Query, error) {
 		return nil, err
 	}
 	c := &court{book: b, job: j, sheet: review.Sheet}
-	q := &Query{Input: c.gather(b.figuresRead), Query: "data.practice[topic][name].wrong[reason]", Within: map[string]Within{}}
+	q := &Query{Revision: b.revision, Input: c.gather(b.figuresRead), Query: "data.practice[topic][name].wrong[reason]", Within: map[string]Within{}}
 	unknown := map[string]bool{}
 	for _, p := range b.practices {
 		for _, u := range c.unknowns(p) {

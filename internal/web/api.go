@@ -198,7 +198,7 @@ func (s *Server) apiOrder(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return writeJSON(w, http.StatusOK, report.NewOrder(c, system(r), desk.Spoken))
+	return writeJSON(w, http.StatusOK, report.NewOrder(s.Book, c, system(r), desk.Spoken))
 }
 
 func (s *Server) apiSearch(w http.ResponseWriter, r *http.Request) error {

@@ -79,6 +79,7 @@ func (s *Server) hearClaim(said string) (*belief.Answer, error) {
 // claimed gives the answer to a claim as the commands give it, with what the numbers in it come to.
 func (s *Server) claimed(a *belief.Answer, system quantity.System) (report.Claim, error) {
 	out := report.NewClaim(*a, s.Book.Limits, system)
+	out.Made = s.made()
 	if !a.Answered {
 		return out, nil
 	}

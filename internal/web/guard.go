@@ -62,7 +62,7 @@ func (s *Server) guard(inner http.Handler) (http.Handler, error) {
 		h.ServeHTTP(w, r)
 		return nil
 	})
-	return headers(s.recovered(compress(checked))), nil
+	return s.headers(s.recovered(compress(checked))), nil
 }
 
 // names are the host names answered to. Without a token only those of this machine are, so that a page elsewhere cannot
@@ -89,7 +89,7 @@ func hostName(host string) string {
 	return strings.Trim(host, "[]")
 }
 
-func headers(inner http.Handler) http.Handler {
+func (s *Server) headers(inner http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		h := w.Header()
 		h.Set("Content-Security-Policy", policy)
@@ -97,6 +97,7 @@ func headers(inner http.Handler) http.Handler {
 		h.Set("Referrer-Policy", "no-referrer")
 		h.Set("Cross-Origin-Opener-Policy", "same-origin")
 		h.Set("Cross-Origin-Resource-Policy", "same-origin")
+		h.Set("Hearsay-Rulebook", s.Book.Revision())
 		h.Set("Permissions-Policy", "camera=(), microphone=(), geolocation=()")
 		inner.ServeHTTP(w, r)
 	})

@@ -79,8 +79,9 @@ type frame struct {
 	Title  string
 	Here   string // the address, to come back to after a change of settings
 	Metric bool
-	Wide   bool // the page has two columns where there is room
-	Bare   bool // it has no head and no foot: who sees it may see nothing else
+	Wide   bool   // the page has two columns where there is room
+	Made   string // by what it was made
+	Bare   bool   // it has no head and no foot: who sees it may see nothing else
 	Job    *head
 	Tab    string // which side of the job is shown
 }
@@ -117,7 +118,7 @@ var buffers = sync.Pool{New: func() any { return new(bytes.Buffer) }}
 // show renders a page whole before the first byte of it is sent, so that what fails never shows half a page.
 func (s *Server) show(w http.ResponseWriter, r *http.Request, status int, name string, content framed) error {
 	f := content.framed()
-	f.Here, f.Metric = r.URL.RequestURI(), system(r) == quantity.SI
+	f.Here, f.Metric, f.Made = r.URL.RequestURI(), system(r) == quantity.SI, s.made().Line()
 	buffer := buffers.Get().(*bytes.Buffer)
 	defer buffers.Put(buffer)
 	buffer.Reset()

@@ -92,7 +92,7 @@ func (s *Server) jobOrder(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.show(w, r, http.StatusOK, "order", &orderPage{s.jobFrame(s.texts(r), j, "order"), s.onPaper(u, review), report.NewOrder(c, system(r), desk.Spoken)})
+	return s.show(w, r, http.StatusOK, "order", &orderPage{s.jobFrame(s.texts(r), j, "order"), s.onPaper(u, review), report.NewOrder(s.Book, c, system(r), desk.Spoken)})
 }
 
 type correctedPage struct {

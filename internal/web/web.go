@@ -9,6 +9,7 @@ import (
 
 	"hearsay/internal/belief"
 	"hearsay/internal/reckon"
+	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/store"
 	"hearsay/internal/words"
@@ -80,6 +81,15 @@ func (s *Server) Handler() (http.Handler, error) {
 		mux.Handle(pattern, s.metrics.count(pattern, s.answering(exactUnits(answer))))
 	}
 	return s.guard(mux)
+}
+
+// made says by what answers are made.
+func (s *Server) made() release.Made {
+	m := s.Book.Made()
+	if s.Corpus != nil {
+		m.Corpus = s.Corpus.Revision()
+	}
+	return m
 }
 
 // answer answers one request, or says why it cannot.
