@@ -66,6 +66,7 @@ type Number struct {
 	High    *float64 `json:"high"`
 	Unit    string   `json:"unit"`
 	Bounded bool     `json:"bounded,omitempty"` // known as the range from low to high only
+	Single  bool     `json:"-"`                 // there is one side alone
 	Figure  string   `json:"figure,omitempty"`
 	Working []string `json:"working,omitempty"`
 	Assumed []string `json:"assumed,omitempty"`
@@ -189,7 +190,7 @@ func (p *Reporter) finding(j *rulebook.Judgement) Finding {
 }
 
 func number(n rulebook.Number, system quantity.System) Number {
-	out := Number{Name: n.Name, Unit: n.Unit, Bounded: n.Bounded, Figure: n.Figure, Working: plainAll(n.Working, system), Assumed: plainAll(n.Assumed, system)}
+	out := Number{Name: n.Name, Unit: n.Unit, Bounded: n.Bounded, Single: n.Single, Figure: n.Figure, Working: plainAll(n.Working, system), Assumed: plainAll(n.Assumed, system)}
 	for _, side := range []struct{ from, to **float64 }{{&n.Yours, &out.Yours}, {&n.Right, &out.Right}, {&n.Low, &out.Low}, {&n.High, &out.High}} {
 		if *side.from != nil {
 			q := quantity.Quantity{Value: **side.from, Unit: n.Unit}.To(system)

@@ -23,6 +23,7 @@ type Number struct {
 	High    *float64
 	Unit    string
 	Bounded bool     // known as the range from Low to High only
+	Single  bool     // the rule tells one side alone: there is nothing to hold it against
 	Figure  string   // the figure it comes from, "" when it is a fact or a limit
 	Working []string // how that figure was computed
 	Assumed []string
@@ -92,7 +93,7 @@ func (c *court) evaluateDetail(ctx context.Context, p *Practice) (numbers, mends
 func (c *court) costs(one *Judgement) {
 	for _, name := range one.Practice.Costs {
 		if r := c.sheet.Result(name); r.Known {
-			n := Number{Name: r.Figure.Title}
+			n := Number{Name: r.Figure.Title, Single: true}
 			n.Yours = c.side(&n, "figure."+name)
 			one.Numbers = append(one.Numbers, n)
 		}
@@ -103,7 +104,7 @@ func (c *court) costs(one *Judgement) {
 // ("order.slump", "figure.wcm"), or one end of a figure's range ("range.wcm.low"); an entry of which neither side is known
 // is left out.
 func (c *court) number(name string, entry map[string]any) (Number, bool) {
-	n := Number{Name: name}
+	n := Number{Name: name, Single: entry["yours"] == nil || entry["right"] == nil}
 	n.Unit, _ = entry["unit"].(string)
 	n.Yours = c.side(&n, entry["yours"])
 	yours := n

@@ -184,3 +184,13 @@ func TestARightNumberHasItsUnitBesideAnUnknownOne(t *testing.T) {
 	s := newSite(t)
 	has(t, s.get(s.keep(shopFloor)+"/checklist").text, "concrete temperature: right 95\u00a0°F")
 }
+
+// Beside a number that stands alone there is nothing to be known.
+func TestANumberWithoutAnotherSideIsNotCalledUnknown(t *testing.T) {
+	s := newSite(t)
+	page := s.get(s.keep("member: {use: driveway, length: 40 ft, width: 20 ft, thickness: 4 in}\norder: {volume: 9 yd3, strength: 4000 psi}\n")).text
+	row := page[strings.Index(page, "volume of the forms"):]
+	row = row[:strings.Index(row, "</tr>")]
+	has(t, row, "–")
+	lacks(t, row, "not known yet")
+}

@@ -60,6 +60,7 @@ type finding struct {
 // number is one number of a finding, printed.
 type number struct {
 	Name                   string
+	Single                 bool   // one side stands alone
 	Yours, Right           string // "" where it is not known
 	YoursRange, RightRange string
 	Figure                 string
@@ -234,7 +235,7 @@ func shownNumber(n report.Number, system quantity.System) number {
 		}
 		return quantity.Quantity{Value: *v, Unit: n.Unit}.Print(system)
 	}
-	out := number{Name: n.Name, Yours: print(n.Yours), Right: print(n.Right), Figure: n.Figure, Working: n.Working, Assumed: n.Assumed}
+	out := number{Name: n.Name, Single: n.Single, Yours: print(n.Yours), Right: print(n.Right), Figure: n.Figure, Working: n.Working, Assumed: n.Assumed}
 	if n.Low == nil || n.High == nil {
 		return out
 	}
