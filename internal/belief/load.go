@@ -222,6 +222,9 @@ func (c *Corpus) match(text string) (Match, error) {
 	return m, nil
 }
 
+// mostApart is how many sentences the beliefs of packs may have together: they are indexed each time a command answers claims.
+const mostApart = 5000
+
 func (c *Corpus) indexApart() (*Sayings, error) {
 	var sentences []Sentence
 	for _, id := range c.apart {
@@ -230,6 +233,9 @@ func (c *Corpus) indexApart() (*Sayings, error) {
 			return nil, err
 		}
 		sentences = append(append(sentences, Sentence{Text: e.Belief, Belief: id, Stance: Asserts}), e.sentences()...)
+		if len(sentences) > mostApart {
+			return nil, fmt.Errorf("the beliefs of packs are said in more than %d ways: leave out what is alike, and what nobody says", mostApart)
+		}
 	}
 	return NewSayings(sentences, c.matcher.concepts)
 }

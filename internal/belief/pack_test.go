@@ -1,6 +1,7 @@
 package belief_test
 
 import (
+	"fmt"
 	"os"
 	"strings"
 	"testing"
@@ -129,5 +130,18 @@ func TestAPackBringsWordsForTheSameThing(t *testing.T) {
 	with := answer(t, c, said)
 	if with.Near[0].Belief != "water/little-water-is-harmless" || with.Near[0].Score <= plain.Near[0].Score && plain.Near[0].Belief == with.Near[0].Belief {
 		t.Errorf("before %v, with the words %v", plain.Near, with.Near)
+	}
+}
+
+// A pack with sentences without end is refused when it is first asked.
+func TestAPackSaysItsBeliefsInSoManyWays(t *testing.T) {
+	var said strings.Builder
+	for i := range 6000 {
+		fmt.Fprintf(&said, "    - way %d of saying it\n", i)
+	}
+	text := "---\nbelief: b\nverdict: myth\nsources: [{work: trade, basis: memory}]\nsaid:\n  crew:\n" + said.String() + "---\n# Fact\nf\n# Belief\nb\n# Why\nw\n# Do\nd\n# Say\ns\n"
+	c := packed(t, folder.Layer{Owner: "heron", Files: fstest.MapFS{"water/endless.md": {Data: []byte(text)}}})
+	if _, err := c.Answer("way 17 of saying it"); err == nil || !strings.Contains(err.Error(), "in more than 5000 ways") {
+		t.Errorf("it was taken: %v", err)
 	}
 }

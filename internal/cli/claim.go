@@ -96,7 +96,7 @@ func (c *claims) answer(text string) (report.Claim, error) {
 	if answer.Answered && len(answer.Entry.Figures)+len(answer.Entry.Ranges) > 0 && hasNumber(text) {
 		out.Reckoned, err = c.reckon(text, answer.Entry, system)
 	}
-	return out, err
+	return out, c.blame(err)
 }
 
 // reckon judges the numbers in a claim. What it needs is loaded for the first claim that has one.

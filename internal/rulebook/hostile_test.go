@@ -109,6 +109,10 @@ func TestHostileFilesGetAnError(t *testing.T) {
 	for i := range 2100 {
 		many[fmt.Sprintf("rules/county/r%d.rego", i)] = ""
 	}
+	much := map[string]string{"pack.yaml": head, "rules/facts.yaml": permitFact}
+	for i := range 40 {
+		much[fmt.Sprintf("rules/county/r%d.rego", i)] = strings.Repeat("x if input.county.permit == false\n", 1000)
+	}
 	metadata := strings.Replace(rule, "# custom:\n", "# custom:\n#   numbers: &a [x, x]\n#   costs: *a\n", 1)
 	for name, c := range map[string]struct {
 		files map[string]string
@@ -116,6 +120,7 @@ func TestHostileFilesGetAnError(t *testing.T) {
 	}{
 		"huge":             {map[string]string{"pack.yaml": head, "rules/facts.yaml": strings.Repeat("#", 600<<10)}, "rules/facts.yaml is too large: a file may have 512 KB"},
 		"many":             {many, "holds more than 2000 files"},
+		"much Rego":        {much, "all rule files together may have 1024 KB"},
 		"deep":             {map[string]string{"pack.yaml": head, "rules/a/b/c/d/e/f.rego": ""}, "lies too deep"},
 		"aliases":          {map[string]string{"pack.yaml": head, "rules/facts.yaml": bomb()}, "rules/facts.yaml: line 1: anchors and aliases"},
 		"aliases in head":  {map[string]string{"pack.yaml": "name: &x x\nby: *x\n"}, "pack.yaml: line 1: anchors and aliases"},

@@ -31,8 +31,11 @@ type Pack struct {
 // mostPack is what a pack may hold at most, so that a hostile one gets an error and does the machine no harm.
 var mostPack = folder.Bounds{Files: 2000, File: 512 << 10, Bytes: 8 << 20, Depth: 5}
 
-// mostRule is how long a rule file may be, in bytes; the longest built-in one has 4,000.
-const mostRule = 64 << 10
+// How long a rule file of a pack may be, and all of them together, in bytes; the longest built-in one has 4,000, all of them 300,000.
+const (
+	mostRule  = 64 << 10
+	mostRules = 1 << 20
+)
 
 // packFile says whether a file is one of a pack: its head, its signature and what lies below rules/ and corpus/. Whatever else
 // lies beside them is not looked at, and nor are the hidden files and copies that editors leave.
@@ -140,8 +143,15 @@ var packPlaces = regexp.MustCompile(`^(pack\.yaml|\.signatures\.json|rules/(fact
 
 // checkFiles refuses a file that nothing would read, and text that is not what it seems.
 func checkFiles(files folder.Memory) error {
+	rules := 0
 	for _, name := range files.Names() {
 		text := files[name]
+		if path.Ext(name) == ".rego" {
+			rules += len(text)
+		}
+		if rules > mostRules {
+			return fmt.Errorf("%s: the rules are too large: all rule files together may have %d KB", name, mostRules>>10)
+		}
 		if !packPlaces.MatchString(name) {
 			return fmt.Errorf("%s: nothing reads this file: there are rules/facts.yaml, rules/sources.yaml, rules/cautions.yaml, rules/limits/<topic>.yaml, "+
 				"rules/<topic>/<name>.rego, corpus/words.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
