@@ -241,15 +241,27 @@ func TestAccessible(t *testing.T) {
 	open1, closed := s.begin("topic", "water"), s.begin("topic", "joints")
 	s.post("/join/"+closed, "name", "14", "question", "0", "chosen", "0")
 	s.post("/crew/"+closed+"/close", "open", "no")
-	b := open(t, s, desktop)
-	for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), "/?said=xylophones", job, job + "/order", job + "/pictures", job + "/checklist", job + "/corrected", job + "/states?with=1",
-		"/jobs", "/library", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon",
-		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page", cold, cold + "/pictures", "/crew", "/crew/" + open1, "/crew/" + closed, "/crew/progress?crew=north+yard", "/join", "/join/" + open1 + "?name=14"} {
+	check := func(b *tab, path string) {
+		b.Helper()
 		b.visit(path)
 		script[any](b, "document.querySelectorAll('details').forEach(x => { x.removeAttribute('name'); x.open = true })")
 		script[any](b, string(axe)+";0")
 		found := script[[]string](b, `axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then(r => r.violations.flatMap(v => v.nodes.slice(0, 3).map(n => v.id + ": " + n.html.slice(0, 160) + " " + n.failureSummary)))`)
 		assert.Empty(t, found, path)
+	}
+	b := open(t, s, desktop)
+	for _, path := range []string{"/", "/?said=" + url.QueryEscape(s.folklore()), "/?said=xylophones", job, job + "/order", job + "/pictures", job + "/checklist", job + "/corrected", job + "/states?with=1",
+		"/jobs", "/library", "/library?find=water", "/beliefs/water/extra-evaporates", "/practices/water/over-limit", "/limits/water/gallon",
+		"/figures/wcm?mix.water=280", "/sources/aci-318", "/facts/order.slump", "/token", "/no/page"} {
+		check(b, path)
+	}
+	b = open(t, s, desktop)
+	for _, path := range []string{cold, cold + "/pictures", "/crew", "/crew/" + open1, "/crew/" + closed, "/crew/progress?crew=north+yard", "/join", "/join/" + open1 + "?name=14"} {
+		check(b, path)
+	}
+	b.run(chromedp.Func(inTheDark))
+	for _, path := range []string{"/", job, cold + "/pictures", "/crew/" + closed} {
+		check(b, path)
 	}
 }
 
@@ -297,6 +309,11 @@ func (b *tab) printed(name string) {
 func quote(text string) string {
 	quoted, _ := json.Marshal(text)
 	return string(quoted)
+}
+
+func inTheDark(ctx context.Context, t *chromedp.Target) error {
+	_, err := cdp.Call(ctx, t, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: "dark"}}})
+	return err
 }
 
 func noScripts(ctx context.Context, t *chromedp.Target) error {
