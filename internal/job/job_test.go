@@ -158,7 +158,7 @@ func FuzzRead(f *testing.F) {
 		if (j == nil) == (err == nil) {
 			t.Fatal("a job and an error, or neither")
 		}
-		if err != nil {
+		if err != nil || len(j.Stated) == 0 { // of a job that states nothing, nothing is written
 			return
 		}
 		var written bytes.Buffer

@@ -3,6 +3,7 @@ package rulebook_test
 import (
 	"bytes"
 	"context"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"testing"
@@ -10,6 +11,7 @@ import (
 
 	"hearsay/corpus"
 	"hearsay/internal/belief"
+	"hearsay/internal/folder"
 	"hearsay/internal/job"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/words"
@@ -20,7 +22,8 @@ import (
 const longestPack = 20 * time.Second
 
 // use does with a pack all that the commands do: load, judge, read words, answer a claim.
-func use(t *testing.T, p *rulebook.Pack) {
+// The rulebook and the corpus below it are small, so that many packs can be tried.
+func use(t *testing.T, below ground, p *rulebook.Pack) {
 	t.Helper()
 	start := time.Now()
 	defer func() {
@@ -28,7 +31,7 @@ func use(t *testing.T, p *rulebook.Pack) {
 			t.Errorf("it took %v", took)
 		}
 	}()
-	b, err := rulebook.Load(rules.Files, p)
+	b, err := rulebook.Load(below.rules, p)
 	if err == nil {
 		err = b.Compile()
 	}
@@ -37,15 +40,40 @@ func use(t *testing.T, p *rulebook.Pack) {
 		if err == nil {
 			b.Judge(context.Background(), j) // may fail, and must end
 		}
-		laid := rulebook.Corpus(corpus.Files, p)
+		laid := rulebook.Corpus(below.corpus, p)
 		if r, err := words.New(b.Facts, laid); err == nil {
 			r.Read("driveway 20x40 at 4 inches, 3000 psi, five gallons to nine yards at the county line, no permit in hand", time.Now())
 		}
 	}
-	c, err := belief.Load(rulebook.Corpus(corpus.Files, p))
+	c, err := belief.Load(rulebook.Corpus(below.corpus, p))
 	if err == nil {
 		c.Answer("a driveway needs no permit here, and a few gallons do no harm")
 	}
+}
+
+// ground is what a pack is laid over.
+type ground struct{ rules, corpus folder.Memory }
+
+// smallGround has all facts, limits and works, and no practices; one belief, and few words.
+func smallGround(f *testing.F) ground {
+	g := ground{folder.Memory{}, folder.Memory{"words.yaml": []byte("numbers: {one: 1, five: 5}\nunits:\n  - {say: [in, inch, inches], is: [in]}\nfillers: [a, the]\nnegators: [no, not]\n")}}
+	var err error
+	for _, pattern := range []string{"*.yaml", "limits/*.yaml"} {
+		names, globbed := fs.Glob(rules.Files, pattern)
+		if globbed != nil {
+			f.Fatal(globbed)
+		}
+		for _, name := range names {
+			if g.rules[name], err = rules.Files.ReadFile(name); err != nil {
+				f.Fatal(err)
+			}
+		}
+	}
+	const id = "water/little-water-is-harmless.md"
+	if g.corpus[id], err = corpus.Files.ReadFile(id); err != nil {
+		f.Fatal(err)
+	}
+	return g
 }
 
 // FuzzPack: whatever stands in the files of a pack, it is refused or used, soon and without harm.
@@ -61,6 +89,7 @@ func FuzzPack(f *testing.F) {
 	}
 	own := []string{"pack.yaml", "rules/facts.yaml", "rules/sources.yaml", "rules/limits/TOPIC.yaml", "rules/cautions.yaml", "rules/TOPIC/no-permit.rego",
 		"corpus/words.yaml", "corpus/synonyms.yaml", "corpus/TOPIC/permit-is-paper.md"}
+	below := smallGround(f)
 	whole := make([][]byte, len(names))
 	for i, name := range own {
 		whole[i] = seed(name)
@@ -81,7 +110,7 @@ func FuzzPack(f *testing.F) {
 		if err != nil {
 			return
 		}
-		use(t, p)
+		use(t, below, p)
 	})
 }
 
