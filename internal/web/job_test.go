@@ -124,7 +124,7 @@ func TestWhatChangedSinceAnEarlierState(t *testing.T) {
 	s.post(job, "set", "water.added", "value", "0", "unit", "gal")
 	page := s.get(job + "/states?with=1").text
 	has(t, page, "Since “as ordered”")
-	has(t, page, "<td>14 gal</td><td><b>0 gal</b></td>")
+	has(t, page, "<td>14\u00a0gal</td><td><b>0\u00a0gal</b></td>")
 	has(t, page, "<td>wrong</td>")
 	require.Equal(t, http.StatusSeeOther, s.post(job+"/states/1").StatusCode)
 	has(t, s.get(job).text, "<b>14 gal</b>", "it went back")
