@@ -150,7 +150,9 @@ func (a *app) judge(book *rulebook.Book, j *job.Job) (*report.Review, error) {
 	if err != nil {
 		return nil, err
 	}
-	return report.NewReview(book, review, system), nil
+	result := report.NewReview(book, review, system)
+	result.Compute(book, review)
+	return result, nil
 }
 
 func status(r *report.Review) int {

@@ -67,6 +67,7 @@ func deliveryFigures() []Figure {
 		{
 			Name: "placing_rate", Title: "placing rate", Unit: "yd3/h",
 			Method: "as stated, or a load over the time to unload it",
+			Within: 10, // both are said in round numbers
 			Cites:  trade,
 			Ways: []Way{
 				{Needs: []string{"load.placing_rate"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("load.placing_rate")), nil }},
@@ -80,6 +81,7 @@ func deliveryFigures() []Figure {
 		{
 			Name: "unloading_time", Title: "unloading time of a load", Unit: "min",
 			Method: "as stated, or a load over the rate at which the crew places",
+			Within: 5, // both are said in round numbers
 			Cites:  trade,
 			Ways: []Way{
 				{Needs: []string{"load.unloading"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("load.unloading")), nil }},

@@ -23,6 +23,7 @@ type Review struct {
 	Findings   []Finding       `json:"findings"`
 	Questions  []Question      `json:"questions"`
 	Made       release.Made    `json:"made"`
+	Figures    []Sum           `json:"figures,omitempty"` // all that the facts give, where that was asked for
 	System     quantity.System `json:"-"`
 }
 

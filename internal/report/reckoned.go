@@ -78,12 +78,7 @@ func (r *Reckoned) Text(w Writer, look Look) {
 	}
 	for _, f := range r.Figures {
 		fmt.Fprintf(w, "  - %s\n", look.wrap(4, f.Line(r.system)))
-		for _, step := range f.Working {
-			fmt.Fprintf(w, "      = %s\n", look.wrap(8, step))
-		}
-		for _, a := range f.Assumed {
-			fmt.Fprintf(w, "      assumed: %s\n", look.wrap(15, a))
-		}
+		f.work(w, look)
 	}
 	fmt.Fprintln(w)
 }

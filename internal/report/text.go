@@ -68,6 +68,9 @@ func (r *Review) Text(w io.Writer, look Look) {
 		r.sound(w, look)
 	}
 	r.questions(w, look)
+	if look.All {
+		r.computed(w, look)
+	}
 	r.rest(w, look)
 	r.cautions(w, look, wrong)
 }

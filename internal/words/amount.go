@@ -28,8 +28,17 @@ func (r *reading) quantityAt(i int) (item, int) {
 	if k := r.eachHour(j); k > j && n.low >= 2 {
 		return item{kind: aQuantity, num: n, units: []string{"yd3/h"}}, k
 	}
+	if t := text(r.ts, j-1); t == "couple" && text(r.ts, j) == "of" {
+		j++ // "a couple of hours"
+	}
+	if it, k := r.packs(n, j); k > j {
+		return it, k
+	}
 	units, k := r.unitAfter(j)
 	if k == j {
+		if t, ok := r.cementType(i, j); ok {
+			return item{kind: aWord, text: t, stem: r.v.stem(t)}, j
+		}
 		if r.label(i, j) {
 			return item{kind: aWord, text: labelStem, stem: labelStem, filler: true}, j
 		}

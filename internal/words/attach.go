@@ -24,7 +24,9 @@ func (s *solver) candidates(q int) []fit {
 		for _, fact := range s.bare {
 			consider(fact, s.bareUnit(s.facts[fact].bare))
 		}
-		if unit, beside := s.goesOn(q); unit != "" {
+		units, beside := s.goesOn(q)
+		for k, unit := range units {
+			beside = beside && k == 0
 			kind, _ := quantity.KindOf(unit)
 			for _, fact := range s.byKind[kind] {
 				if s.said(&fit{q: q, fact: fact}) > pointsWeak {
@@ -33,6 +35,9 @@ func (s *solver) candidates(q int) []fit {
 						f.points += pointsGoesOn
 						if !beside {
 							f.points -= 2 * pointsGoesOn
+						}
+						if k > 0 {
+							f.points -= pointsGoesOn
 						}
 						best[fact] = f
 					}
@@ -76,21 +81,27 @@ func (s *solver) candidates(q int) []fit {
 	return list
 }
 
-// goesOn gives the unit that a bare number takes over from the number before it ("can add 8 gallons, put in 5"), which no
-// more than a sentence parts from it, and whether that number is the one right before it in the same sentence.
-func (s *solver) goesOn(q int) (unit string, beside bool) {
+// goesOn gives the units that a bare number may take over from the numbers before it ("can add 8 gallons, put in 5"), which no
+// more than a sentence parts from it, the nearest first, and whether the first is that of the number right before it in the
+// same sentence.
+func (s *solver) goesOn(q int) (units []string, beside bool) {
 	sentences, numbers := 0, 0
 	for i := q - 1; i >= 0 && sentences < 2; i-- {
 		switch it := &s.items[i]; {
 		case it.kind == aBreak && it.pause >= pauseSentence:
 			sentences++
 		case it.kind == aQuantity && len(it.units) > 0 && it.units[0] != "deg?" && !it.glue:
-			return it.units[0], sentences == 0 && numbers == 0
+			if len(units) == 0 {
+				beside = sentences == 0 && numbers == 0
+			}
+			if len(units) == 0 || liquid(it.units) && !slices.Contains(units, it.units[0]) {
+				units = append(units, it.units[0])
+			}
 		case it.kind == aQuantity:
 			numbers++
 		}
 	}
-	return "", false
+	return units, beside
 }
 
 // bareUnit is the unit a bare number is read in: degrees as the rest of the text gives them.

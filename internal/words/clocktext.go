@@ -100,7 +100,8 @@ func (v *vocabulary) halfAfter(ts []token, c clock, i int) (clock, int) {
 		return c, i + 1
 	}
 	j := i
-	for text(ts, j) == "in" || text(ts, j) == "the" || text(ts, j) == "this" || text(ts, j) == "tomorrow" || text(ts, j) == "yesterday" || text(ts, j) == "at" {
+	for text(ts, j) == "in" || text(ts, j) == "the" || text(ts, j) == "this" || text(ts, j) == "tomorrow" || text(ts, j) == "yesterday" || text(ts, j) == "at" ||
+		text(ts, j) == "next" && j > i || text(ts, j) == "following" && j > i {
 		j++
 	}
 	if j == i && text(ts, j) != "tonight" { // "one night" is no time of day

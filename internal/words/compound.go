@@ -9,6 +9,9 @@ import (
 // unitAndHalf reads "inch and a half" and "hour and a half", whose one is left out.
 func (r *reading) unitAndHalf(i int) (item, int) {
 	units, j := r.v.plainUnit(r.ts, i)
+	if j == i+1 && r.ts[i].text == "inch" && stones[text(r.ts, j)] {
+		return item{kind: aQuantity, num: number{low: 1, high: 1, spelled: true}, units: units}, j // "inch stone"
+	}
 	if j == i || !r.v.countable[units[0]] || r.ts[i].text == "in" || r.ts[i].text == "h" {
 		return item{}, i
 	}
@@ -108,3 +111,6 @@ func (r *reading) below(n number, j int) (item, int) {
 	n.low, n.high = -n.low, -n.high
 	return item{kind: aQuantity, num: n, units: []string{"deg?"}}, k
 }
+
+// stones are what an inch alone before them is the size of.
+var stones = set([]string{"stone", "rock", "aggregate", "gravel", "agg"})

@@ -56,6 +56,9 @@ func (r *reading) dateAt(i int) (item, int) {
 
 // dayAt reads "18", "18th", "the 18th".
 func (r *reading) dayAt(i int) (int, int) {
+	if day, ok := daysInWords[text(r.ts, i)]; ok && (text(r.ts, i+1) == "of" || i > 0 && r.v.months[r.ts[i-1].text] > 0) {
+		return day, i + 1
+	}
 	if i >= len(r.ts) || !r.ts[i].digits || len(r.ts[i].text) > 2 {
 		return 0, i
 	}
@@ -71,6 +74,10 @@ func (r *reading) dayAt(i int) (int, int) {
 	}
 	return day, i + 1
 }
+
+var daysInWords = map[string]int{"first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10,
+	"eleventh": 11, "twelfth": 12, "thirteenth": 13, "fourteenth": 14, "fifteenth": 15, "sixteenth": 16, "seventeenth": 17, "eighteenth": 18, "nineteenth": 19,
+	"twentieth": 20, "thirtieth": 30}
 
 // numericDate reads 2026-11-18 and 11/18 (month first, as in North America).
 func (r *reading) numericDate(i int) (time.Time, int) {

@@ -13,10 +13,16 @@ func (s *solver) derive() {
 	s.spanFacts(false)
 	s.start()
 	s.onGround()
+	s.alongWith()
 	s.shares()
 	s.cement()
 	s.onlySlump()
 	s.onlyTest()
+	s.oneLoad()
+	s.toward()
+	s.asTold()
+	s.tent()
+	s.purpose()
 	s.perYard()
 	s.waterContent()
 	s.echoes()
@@ -63,14 +69,30 @@ func (s *solver) dayWord(q int) (time.Time, int) {
 			return today.AddDate(0, 0, 1), i
 		case "today", "tonight":
 			return today, i
+		case "yesterday":
+			return today.AddDate(0, 0, -1), i
 		default:
 			if day, ok := weekdays[t]; ok {
+				if s.past(i) {
+					return today.AddDate(0, 0, -(int(today.Weekday())-int(day)+7)%7), i
+				}
 				ahead := (int(day) - int(today.Weekday()) + 6) % 7
 				return today.AddDate(0, 0, ahead+1), i
 			}
 		}
 	}
 	return time.Time{}, -1
+}
+
+// past says whether the words before item q tell of what is done: "we poured Monday".
+func (s *solver) past(q int) bool {
+	for i := max(0, q-4); i < q; i++ {
+		switch s.items[i].text {
+		case "poured", "placed", "cast", "went", "finished", "was", "were", "last", "done", "did":
+			return true
+		}
+	}
+	return false
 }
 
 var weekdays = map[string]time.Weekday{"monday": time.Monday, "tuesday": time.Tuesday, "wednesday": time.Wednesday, "thursday": time.Thursday,

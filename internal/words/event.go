@@ -3,6 +3,7 @@ package words
 import (
 	"slices"
 	"sort"
+	"strings"
 	"time"
 )
 
@@ -11,9 +12,11 @@ type span struct{ fact, from, to int }
 
 // moment is when an event takes place: a time of day, a day, or both.
 type moment struct {
-	item  int
-	clock clock
-	date  time.Time
+	item   int
+	clock  clock
+	date   time.Time
+	day    time.Weekday // where weekly
+	weekly bool         // told by the day of the week
 }
 
 // times gives each time and day to the event that the words around it speak of: the start, the rain, the end of finishing.
@@ -54,6 +57,31 @@ func (s *solver) happens(event, q int) {
 	if _, ok := s.when[event]; ok || s.used[q] {
 		return
 	}
+	switch s.events[event] {
+	case "now":
+		if it.kind == aDate {
+			return
+		}
+	case "salting":
+		if it.kind != aDate {
+			return
+		}
+	case "left", "arrived":
+		if it.kind == aQuantity && s.ofSlump(q) {
+			return // "it left the plant at 5 and got here at 3"
+		}
+	}
+	if it.kind == aWord { // a day of the week: the hour may follow
+		for i := q + 1; i < q+4 && i < len(s.items); i++ {
+			if s.items[i].kind == aClock || s.items[i].kind == aQuantity && s.items[i-1].text == "at" && couldBeClock(&s.items[i]) {
+				q, it = i, &s.items[i]
+				break
+			}
+		}
+		if s.used[q] {
+			return
+		}
+	}
 	if it.kind == aDate && s.events[event] == "start" {
 		if placed := slices.Index(s.events, "placed"); placed >= 0 {
 			event = placed
@@ -63,10 +91,36 @@ func (s *solver) happens(event, q int) {
 	if it.kind == aQuantity && it.clock.hour == 0 {
 		m.clock = clock{hour: it.num.low}
 	}
+	m.day, m.weekly = s.weekday(q)
+	if m.weekly && it.kind == aQuantity && len(it.units) > 0 {
+		m.clock = clock{}
+	}
 	s.when[event] = m
 	if it.kind != aQuantity || len(it.units) == 0 {
 		s.used[q] = true
 	}
+}
+
+// ofSlump says whether the sentence of item q speaks of slump.
+func (s *solver) ofSlump(q int) bool {
+	for i := q; i >= 0 && !(s.items[i].kind == aBreak && s.items[i].pause >= pauseSentence); i-- {
+		if s.items[i].stem == "slump" {
+			return true
+		}
+	}
+	return false
+}
+
+// weekday is the day of the week that is told with the time at item q.
+func (s *solver) weekday(q int) (time.Weekday, bool) {
+	for _, i := range []int{q, q - 1, q + 1, q - 2, q + 2} {
+		if i >= 0 && i < len(s.items) && s.items[i].kind == aWord {
+			if day, ok := weekdays[s.items[i].text]; ok {
+				return day, true
+			}
+		}
+	}
+	return 0, false
 }
 
 // clockNear is the free time nearest to a phrase, no further than a few words.
@@ -130,8 +184,17 @@ func (s *solver) spanFacts(days bool) {
 			if days := to.date.Sub(from.date).Hours() / 24; days > 0 {
 				s.state(fact.Path, plainNumber(days)+" d", text, "", s.items[b].start)
 			}
+		case !days && from.weekly && to.weekly && from.day != to.day:
+			hours := 24 * float64((int(to.day)-int(from.day)+7)%7)
+			if from.clock.hour > 0 && to.clock.hour > 0 {
+				hours += to.clock.resolve(false) - from.clock.resolve(false)
+			}
+			s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
 		case !days && from.clock.hour > 0 && to.clock.hour > 0:
 			hours := hoursBetween(from.clock, to.clock)
+			if hours > 12 && strings.HasPrefix(fact.Path, "load.") {
+				continue // no load is on the road for half a day
+			}
 			if s.nearWord(to.item, "next", "following") && to.item > from.item {
 				hours = to.clock.resolve(false) + 24 - from.clock.resolve(false)
 			}

@@ -23,9 +23,15 @@ func (s *solver) score(f *fit) bool {
 	if fact.in != nil && !fact.in[f.unit] {
 		return false
 	}
+	if fact.needy && len(s.needBy[f.fact]) == 0 && (len(it.units) == 0 || !fact.needyBare) {
+		return false // what it needs to be meant is nowhere spoken of
+	}
 	value, ok := convert(it.num, f.unit, fact.Unit)
 	if !ok || fact.Possible != nil && !(fact.Possible.Contains(value.low) && fact.Possible.Contains(value.high)) {
 		return false
+	}
+	if len(it.units) == 0 && fact.kind == quantity.Temperature && it.num.spelled && it.num.low > 0 && it.num.low < 10 {
+		return false // "two salamanders"
 	}
 	if len(it.units) == 0 && (!s.plausible(fact, value) || fact.kind != quantity.Count && s.counts(f.q)) {
 		return false
@@ -75,14 +81,17 @@ func (s *solver) counts(q int) bool {
 	return s.items[q].num.high < 100 && q+1 < len(s.items) && s.items[q+1].kind == aWord && s.v.counted[s.items[q+1].text]
 }
 
+// percentKind is what a share in per cent measures.
+var percentKind, _ = quantity.KindOf("%")
+
 // plausible says whether a number said without its unit can be meant for the fact: near its usual range, and no fraction of a
 // degree.
 func (s *solver) plausible(fact *saying, n number) bool {
 	if (fact.kind == quantity.Temperature || fact.kind == quantity.Count) && n.part {
 		return false
 	}
-	if fact.kind == quantity.Temperature && n.spelled && n.low >= 0 && n.low < 10 {
-		return false
+	if fact.kind == percentKind && n.part && !n.decimal {
+		return false // no per cent is said as 3/4
 	}
 	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
 		return false // two decimals below 1 are a ratio

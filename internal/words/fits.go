@@ -113,9 +113,9 @@ func (r *reading) fits(e *element, i int) int {
 	case 'r':
 		return one(it.kind == aQuantity && it.glue && it.units[0] == "bar")
 	case '@':
-		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && it.clock.hour > 0)
+		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && it.clock.hour > 0 || it.kind == aWord && isWeekday(it.text))
 	case '?':
-		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && (it.clock.hour > 0 || couldBeClock(it)))
+		return one(it.kind == aClock || it.kind == aDate || it.kind == aQuantity && (it.clock.hour > 0 || couldBeClock(it)) || it.kind == aWord && isWeekday(it.text))
 	case 'x':
 		return one(it.kind == aSize)
 	}
@@ -166,6 +166,8 @@ func one(b bool) int {
 	}
 	return 0
 }
+
+func isWeekday(word string) bool { _, ok := weekdays[word]; return ok }
 
 // couldBeClock says whether a bare number may be an hour.
 func couldBeClock(it *item) bool {

@@ -47,8 +47,14 @@ func (s *solver) giveSize(q int) {
 			}
 		}
 	}
+	if s.meshSize(q) {
+		best = 1
+	}
 	sf := sizeFacts[best]
 	parts := s.items[q].parts
+	if sf.near == "joints.panel_length" && len(parts) == 2 && parts[0].unit == parts[1].unit && parts[0].num.low < parts[1].num.low {
+		parts = []part{parts[1], parts[0]} // a panel is as long as its longer side
+	}
 	if best == len(sizeFacts)-1 && s.smallMember(q) {
 		return
 	}
@@ -71,6 +77,15 @@ func (s *solver) giveSize(q int) {
 		s.state(sf.gives[k], plainNumber(p.num.low)+" "+unit, s.words(q, q), "", s.items[q].start)
 	}
 	s.used[q] = true
+}
+
+// meshSize says whether a size is that of a mesh: its wire follows ("6x6 W1.4", "6x6 10/10").
+func (s *solver) meshSize(q int) bool {
+	i := q + 1
+	for i < len(s.items) && (s.items[i].kind == aBreak && s.items[i].pause == pauseComma || s.items[i].filler) {
+		i++
+	}
+	return i < len(s.items) && s.items[i].kind == aQuantity && len(s.items[i].units) > 0 && s.items[i].units[0] == "W" && s.sizeWithin(q, 12)
 }
 
 func (s *solver) sizeWithin(q int, most float64) bool {

@@ -1,6 +1,9 @@
 package words
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // echoes states a fact that is said to be the same as another ("it came at four and that's what we ordered").
 func (s *solver) echoes() {
@@ -48,15 +51,20 @@ func (s *solver) onlySlump() {
 	case string:
 		s.rename("load.other_slumps", "load.slump")
 	case []any:
-		if len(v) == 1 {
-			s.out.Facts[i].Value = v[0]
-			s.rename("load.other_slumps", "load.slump")
+		f := s.out.Facts[i]
+		s.out.Facts[i].Value = v[0]
+		s.rename("load.other_slumps", "load.slump")
+		if len(v) > 1 {
+			s.state("load.other_slumps", v[1:], f.Text, "", f.at)
 		}
 	}
 }
 
 // reinforcement takes a bar size as said of bars, and a wire size as said of mesh.
 func (s *solver) reinforcement() {
+	if i, ok := s.stated["steel.kind"]; ok && s.has("steel.bar_size") && s.has("steel.spacing") && s.out.Facts[i].Value != "mats" {
+		s.out.Facts[i].Value = "bars" // the fibers or the mesh come on top
+	}
 	for _, r := range [][2]string{{"steel.bar_size", "bars"}, {"steel.wire", "mesh"}} {
 		if i, ok := s.stated[r[0]]; ok && !s.has("steel.kind") {
 			s.state("steel.kind", r[1], s.out.Facts[i].Text, "", s.out.Facts[i].at)
@@ -64,25 +72,191 @@ func (s *solver) reinforcement() {
 	}
 }
 
-// onGround takes a slab or floor of which the base or the joints are told as one on the ground, where no use says more.
+// onGround takes a slab or floor as one on the ground where nothing says that it is held up, and says so unless its base
+// or its joints are told.
 func (s *solver) onGround() {
 	if s.has("member.use") || s.has("member.kind") {
 		return
 	}
-	ground := false
+	finished, ground, note := "", false, "It is taken as a slab on the ground, since nothing says that it is held up."
 	for _, f := range s.out.Facts {
-		ground = ground || strings.HasPrefix(f.Path, "ground.") || strings.HasPrefix(f.Path, "joints.") || f.Path == "floor.retarder"
+		switch {
+		case f.Path == "safety.elevated", f.Path == "safety.supports_removed", f.Path == "safety.span":
+			return
+		case strings.HasPrefix(f.Path, "finish."):
+			finished = f.Text
+		case strings.HasPrefix(f.Path, "ground."), strings.HasPrefix(f.Path, "joints."), f.Path == "floor.retarder":
+			ground = true
+		}
 	}
-	if !ground {
+	at := -1
+	for i := range s.items {
+		it := &s.items[i]
+		if it.kind != aWord {
+			continue
+		}
+		if !ground && (heldUp[it.text] || it.text == "floor" && i > 0 && storeys[s.items[i-1].text]) {
+			return
+		}
+		if at < 0 && (flat[it.text] || flat[it.stem] || !ground && flatWork[it.text]) {
+			at = i
+		}
+	}
+	if at < 0 && finished != "" {
+		s.state("member.kind", "slab on ground", finished, note, len(s.text))
+	}
+	if at < 0 {
+		return
+	}
+	if ground {
+		note = ""
+	}
+	s.state("member.kind", "slab on ground", s.words(at, at), note, s.items[at].start)
+}
+
+// flat are the words for a slab, flatWork those for what is done to a slab alone, and heldUp those that speak of a slab that
+// does not lie on the ground, or of what is no slab.
+var (
+	flat     = set([]string{"slab", "slabs", "floor", "floors", "flatwork", "pad"})
+	flatWork = set([]string{"trowel", "troweling", "trowelling", "troweled", "trowelled", "bull", "finishers", "bleed", "broom", "broomed", "sawcuts"})
+	heldUp   = set([]string{"deck", "elevated", "suspended", "podium", "balcony", "roof", "mezzanine", "shores", "shoring", "structural", "wall", "walls", "column",
+		"columns", "beam", "beams", "footing", "footings", "topping", "overlay", "bridge", "upper"})
+	storeys = set([]string{"second", "third", "fourth", "fifth", "upper", "top", "2nd", "3rd"})
+)
+
+// tent takes the warmth inside as that of the enclosure where the concrete stands in one.
+func (s *solver) tent() {
+	if !s.has("floor.room_temperature") || s.has("protection.enclosure_temperature") || s.has("floor.covering") {
+		return
+	}
+	if s.tarped() || s.has("protection.heater") || s.is("protection.cover", "enclosure") || s.has("safety.people_in_enclosure") {
+		s.rename("floor.room_temperature", "protection.enclosure_temperature")
+	}
+}
+
+// tarped says whether tarps or a tent are spoken of.
+func (s *solver) tarped() bool {
+	return slices.ContainsFunc(s.items, func(it item) bool {
+		return it.text == "tarps" || it.text == "tent" || it.text == "hoarding" || it.text == "enclosure"
+	})
+}
+
+// purpose says what water is added for where the slump that is wanted stands against the one ordered.
+func (s *solver) purpose() {
+	wanted, ok1 := s.valueOf("load.slump_wanted", "in")
+	ordered, ok2 := s.valueOf("order.slump", "in")
+	if !ok1 || !ok2 || s.has("water.purpose") || s.has("water.admixture_added") {
 		return
 	}
 	for i := range s.items {
-		if it := &s.items[i]; it.kind == aWord && (it.stem == "slab" || it.stem == "floor" || it.stem == "flatwork" || it.stem == "pad") {
-			s.state("member.kind", "slab on ground", s.words(i, i), "", it.start)
+		it := &s.items[i]
+		if it.kind != aWord || it.negBy >= 0 || it.text != "water" && it.text != "hose" && it.text != "gallons" {
+			continue
+		}
+		value := "to the slump ordered"
+		if wanted > ordered {
+			value = "above the slump ordered"
+		}
+		f := s.out.Facts[s.stated["load.slump_wanted"]]
+		s.state("water.purpose", value, f.Text, "", f.at)
+		return
+	}
+}
+
+// is says whether a fact was read with this value.
+func (s *solver) is(path, value string) bool {
+	i, ok := s.stated[path]
+	return ok && s.out.Facts[i].Value == value
+}
+
+// alongWith states what goes along with a value that was read where nothing else is said of it.
+func (s *solver) alongWith() {
+	for _, a := range along {
+		i, ok := s.stated[a.path]
+		if !ok || s.has(a.then) || s.out.Facts[i].Value != a.value {
+			continue
+		}
+		f := s.out.Facts[i]
+		s.state(a.then, a.gives, f.Text, "", f.at)
+	}
+	if i, ok := s.stated["exposure.age_at_salting"]; ok && !s.has("exposure.first_winter_salt") {
+		if days, known := s.valueOf("exposure.age_at_salting", "d"); known && days < firstWinter {
+			f := s.out.Facts[i]
+			s.state("exposure.first_winter_salt", "yes", f.Text, "", f.at)
+		}
+	}
+}
+
+// along are values with what goes along with them: a slab right on its sheet slides on it, and
+// steel for which joints are left out is there to do without them.
+var along = []struct{ path, value, then, gives string }{
+	{"floor.retarder", "direct", "ground.base_friction", "plastic sheet"},
+	{"steel.joints_left_out", "yes", "steel.purpose", "no joints"},
+}
+
+// asTold takes what a description leaves out as it is meant where nobody would leave it out otherwise, and says so: a
+// compound of which nobody says that it comes off stays on, and what a mix told in pounds does not name is not in it.
+func (s *solver) asTold() {
+	if i, ok := s.stated["joints.panel_length"]; ok && !s.has("joints.spacing") && s.has("joints.panel_width") {
+		f := s.out.Facts[i]
+		s.state("joints.spacing", f.Value, f.Text, "", f.at)
+	}
+	if i, ok := s.stated["floor.covering"]; ok && s.is("cure.method", "compound") && !s.has("cure.compound_removed") && s.out.Facts[i].Value != "none" {
+		f := s.out.Facts[s.stated["cure.method"]]
+		s.state("cure.compound_removed", "no", f.Text, "It is taken as a curing compound that stays on, since nothing is said of its removal.", f.at)
+	}
+	if i, ok := s.stated["floor.sheet_thickness"]; ok && !s.has("floor.retarder") {
+		f := s.out.Facts[i]
+		s.state("floor.retarder", "direct", f.Text, "", f.at)
+		s.alongWith()
+	}
+	if s.readings > 1 && !s.has("floor.tests") {
+		for _, path := range []string{"floor.humidity_reading", "floor.emission_reading"} {
+			if i, ok := s.stated[path]; ok {
+				f := s.out.Facts[i]
+				s.state("floor.tests", plainNumber(float64(s.readings)), f.Text, "", f.at)
+				break
+			}
+		}
+	}
+	others := []string{"mix.fly_ash", "mix.slag", "mix.silica_fume"}
+	named := false
+	for _, path := range others {
+		named = named || s.has(path)
+	}
+	i, ok := s.stated["mix.portland"]
+	if !ok || !named || s.has("mix.cementitious") {
+		return
+	}
+	for _, path := range others {
+		if !s.has(path) {
+			f := s.out.Facts[i]
+			s.state(path, "0 lb/yd3", f.Text, "It is taken as a mix without what is not named in it: "+s.facts[s.byPath[path]].Name+" 0.", f.at)
+		}
+	}
+}
+
+// firstWinter is the age in days below which no winter lies behind a slab that is being salted.
+const firstWinter = 200
+
+// oneLoad takes what was ordered as the load in the truck where it is a single truckload that stands on the site.
+func (s *solver) oneLoad() {
+	i, ok := s.stated["order.volume"]
+	yards, known := s.valueOf("order.volume", "yd3")
+	if !ok || !known || s.has("load.volume") || s.has("load.other_slumps") || s.has("load.spacing") || yards > largestLoad {
+		return
+	}
+	for _, path := range []string{"water.added", "water.wash", "water.withheld", "water.discharged", "load.slump", "load.age", "load.weight", "cold.chloride_dose"} {
+		if s.has(path) {
+			f := s.out.Facts[i]
+			s.state("load.volume", f.Value, f.Text, "", f.at)
 			return
 		}
 	}
 }
+
+// largestLoad is the most that comes in one truck, in cubic yards.
+const largestLoad = 11
 
 // onlyTest takes the only test that is told as the lowest.
 func (s *solver) onlyTest() {

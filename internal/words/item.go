@@ -73,7 +73,7 @@ func (r *reading) itemize() {
 // next reads the item at token i and gives the token after it.
 func (r *reading) next(i int) int {
 	t := r.ts[i]
-	if t.digits || r.v.starts[t.text] || !t.letters {
+	if t.digits || r.v.starts[t.text] || !t.letters || daysInWords[t.text] > 0 {
 		for _, read := range [...]func(int) (item, int){r.dateAt, r.timeAt, r.sizeAt, r.quantityAt} {
 			if it, j := read(i); j > i {
 				r.add(it, i, j)

@@ -34,6 +34,9 @@ func (r *reading) testAge(n number, units []string, k int) bool {
 	if k < len(r.ts) && r.ts[k].digits && len(r.ts[k].text) == 4 {
 		return true // "7-day 3,150"
 	}
+	if (n.low == 28 || n.low == 7 || n.low == 56) && k >= 2 && r.ts[k-1].text == "day" && r.ts[k-2].text == "-" && r.strengthAfter(k) {
+		return true // "28-day came 2,850"
+	}
 	return r.v.testWords[text(r.ts, k)] || text(r.ts, k) == "cylinder" || r.v.testWords[text(r.ts, k+1)] && text(r.ts, k) != "and" && text(r.ts, k) != ","
 }
 

@@ -119,6 +119,8 @@ func (r *Reader) learnFact(path string, e sayingYAML) error {
 		}
 		s.parts = append(s.parts, k)
 	}
+	s.needy = s.needy || len(e.Needs)+len(e.NeedsBare) > 0
+	s.needyBare = s.needyBare || len(e.NeedsBare) > 0
 	s.gated = s.gated || len(e.Context) > 0
 	if len(e.ContextUnits) > 0 || s.gateUnits == nil {
 		s.gateUnits = set(e.ContextUnits)
@@ -130,7 +132,7 @@ func (r *Reader) learnFact(path string, e sayingYAML) error {
 	for _, list := range []struct {
 		phrases []string
 		role    byte
-	}{{topic.Near, useNear}, {topic.Said, useSaid}, {e.Near, useNear}, {e.Said, useSaid}, {e.Never, useNever}, {e.Context, useContext}} {
+	}{{topic.Near, useNear}, {topic.Said, useSaid}, {e.Near, useNear}, {e.Said, useSaid}, {e.Never, useNever}, {e.Context, useContext}, {e.Needs, useNeeds}, {e.NeedsBare, useNeeds}} {
 		if err := r.add(list.phrases, use{target: i, role: list.role}); err != nil {
 			return err
 		}

@@ -2,6 +2,7 @@ package words
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"hearsay/internal/job"
@@ -31,16 +32,19 @@ func (s *solver) run(q int) []int {
 		switch {
 		case it.kind == aQuantity && it.num.single() && !s.used[i] && s.sameUnit(run, i):
 			run = append(run, i)
-		case it.kind == aBreak && it.pause == pauseComma, it.kind == aWord && (it.text == "and" || it.text == "then" || it.text == "psi" || it.text == "or"):
+		case it.kind == aBreak && it.pause == pauseComma, it.kind == aWord && (it.text == "and" || it.text == "then" || it.text == "psi" || it.text == "or" || ordinals[it.text]):
 		default:
 			return run
 		}
-		if i-run[len(run)-1] > 2 {
+		if i-run[len(run)-1] > 3 {
 			return run
 		}
 	}
 	return run
 }
+
+// ordinals part the numbers of a list that is told one by one: "the first 4 1/4, the second 6, third one 5".
+var ordinals = set([]string{"the", "first", "second", "third", "fourth", "fifth", "last", "one"})
 
 // sameUnit says whether item i can go on with the run: its unit is the same, or it is said for the last one only.
 func (s *solver) sameUnit(run []int, i int) bool {
@@ -83,6 +87,9 @@ func (s *solver) giveRun(run []int) {
 
 // giveExtreme gives the highest or lowest of a run of readings to a fact that takes it ("probes read 96, 91 and 89").
 func (s *solver) giveExtreme(run []int) {
+	if len(run) == 2 && !s.joined(run) {
+		return // "#4 at 18, 5 inch slab"
+	}
 	list := s.candidates(run[0])
 	for _, q := range run {
 		if len(s.items[q].units) > 0 {
@@ -105,6 +112,22 @@ func (s *solver) giveExtreme(run []int) {
 	}
 	s.state(fact.Path, strings.TrimSpace(plainNumber(s.items[best].num.low)+" "+list[0].unit), s.words(run[0], run[len(run)-1]),
 		"", s.items[run[0]].start)
+	if fact.Path == "floor.humidity_reading" || fact.Path == "floor.emission_reading" {
+		s.readings = len(run)
+	}
+}
+
+// joined says whether the two numbers of a run are one thing said twice: in the same unit, or with "and" between them.
+func (s *solver) joined(run []int) bool {
+	if len(s.items[run[0]].units) == len(s.items[run[1]].units) {
+		return true
+	}
+	for i := run[0]; i < run[1]; i++ {
+		if s.items[i].kind == aWord && (s.items[i].text == "and" || s.items[i].text == "or") {
+			return true
+		}
+	}
+	return false
 }
 
 func (s *solver) runUnit(run []int, fact *saying) string {
@@ -131,7 +154,7 @@ func (s *solver) allFit(run []int, fact *saying) bool {
 		return false // "4000, three-test average" is no list
 	}
 	for _, q := range run {
-		if u := s.items[q].units; len(u) > 0 && u[0] != "deg?" && !quantity.SameKind(u[0], fact.Unit) {
+		if u := s.items[q].units; len(u) > 0 && u[0] != "deg?" && !slices.ContainsFunc(u, func(one string) bool { return quantity.SameKind(one, fact.Unit) }) {
 			return false
 		}
 		v, ok := convert(s.items[q].num, unit, fact.Unit)

@@ -29,6 +29,7 @@ const (
 	useEvent   = 'e' // a time in or near the phrase is when that happens
 	useBefore  = 'b' // a number after the phrase plays the role
 	useAfter   = 'a' // a number before the phrase plays the role
+	useNeeds   = 'd' // phrases without which a fact is not meant
 	useIgnore  = 'i' // the number in the phrase is no fact
 	useEcho    = 'o' // two facts have the same value
 	useShare   = 'p' // the number in the phrase is the fact's share of all cementitious material

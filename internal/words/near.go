@@ -8,6 +8,9 @@ func (s *solver) alone(f *fit) float64 {
 	units := s.items[f.q].units
 	if len(units) == 0 {
 		n := s.items[f.q].num
+		if s.barePart(f.q) && fact.Path == "order.aggregate" {
+			return enough + 0.4
+		}
 		if len(fact.plain) == 2 && n.single() && n.low >= fact.plain[0] && n.low <= fact.plain[1] && (math.Mod(n.low, 100) == 0 || n.decimal) {
 			return enough + 0.4
 		}
@@ -20,6 +23,22 @@ func (s *solver) alone(f *fit) float64 {
 		return 0
 	}
 	return fact.alone
+}
+
+// barePart says whether the number at item q is a fraction such as 3/4 or 3/8 that stands alone between pauses, as the size
+// of the stone does in an order that is told in figures.
+func (s *solver) barePart(q int) bool {
+	it := &s.items[q]
+	if !it.num.part || it.num.decimal || it.num.spelled || it.num.low < 0.37 || it.num.high > 1.6 || len(it.units) > 0 {
+		return false
+	}
+	before := q == 0 || s.items[q-1].kind == aBreak
+	after := q+1 == len(s.items) || s.items[q+1].kind == aBreak
+	others := 0
+	for i := range s.items {
+		others += one(i != q && s.items[i].kind == aQuantity)
+	}
+	return before && after && others >= 2
 }
 
 // said gives the points of the best phrase of the fact that holds the number.

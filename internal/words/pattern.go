@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -36,6 +37,11 @@ func (p *pattern) points() float64 {
 		return p.weight
 	}
 	return float64(p.literals)
+}
+
+// united says whether the number of the pattern must have its unit.
+func (p *pattern) united() bool {
+	return slices.ContainsFunc(p.elements, func(e element) bool { return e.what == 'u' })
 }
 
 // sizeKey is where the index keeps the patterns that are looked for from a size.

@@ -1,5 +1,7 @@
 package words
 
+import "strings"
+
 // eachYard is where "a yard" and "per yard" after a bare number end: so many pounds are meant.
 func (r *reading) eachYard(j int) int {
 	if t := text(r.ts, j); t != "a" && t != "per" && t != "to" {
@@ -34,6 +36,13 @@ func (r *reading) prefixed(i int) (item, int) {
 		j++
 	}
 	n, k := r.v.oneNumber(r.ts, j)
+	if t := text(r.ts, j); k == j && strings.HasSuffix(t, "s") && units[0] == "bar" {
+		if v, ok := r.v.numbers[strings.TrimSuffix(strings.TrimSuffix(t, "s"), "e")]; ok && v > 1 {
+			n, k = number{low: v, high: v}, j+1 // "number fours"
+		} else if v, ok := r.v.numbers[strings.TrimSuffix(t, "s")]; ok && v > 1 {
+			n, k = number{low: v, high: v}, j+1
+		}
+	}
 	if k == j || n.spelled && r.ts[i].text != "number" && r.ts[i].text != "grade" {
 		return item{}, i
 	}

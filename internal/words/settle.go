@@ -11,6 +11,7 @@ type solver struct {
 	nearBy    map[int][]match
 	neverBy   map[int][]match
 	contextBy map[int][]match
+	needBy    map[int][]match
 	valueBy   map[int][]match
 	roleHits  []match
 	eventHit  []match
@@ -21,6 +22,7 @@ type solver struct {
 	used      map[int]bool   // items that are done with
 	holds     map[*match]int
 	fits      map[int][]fit // by item
+	readings  int           // how many readings of moisture were told
 	out       Reading
 	stated    map[string]int // path to index in out.Facts
 }
@@ -35,10 +37,12 @@ type role struct {
 func (r *reading) settle(found []match) Reading {
 	s := r.solver(found)
 	s.values()
+	s.chances()
 	s.times()
 	s.spanFacts(true)
 	s.lists()
 	s.sizes()
+	s.falls()
 	s.quantities()
 	s.fixed()
 	s.derive()
@@ -49,7 +53,7 @@ func (r *reading) settle(found []match) Reading {
 }
 
 func (r *reading) solver(found []match) *solver {
-	s := &solver{reading: r, saidBy: map[int][]match{}, nearBy: map[int][]match{}, neverBy: map[int][]match{}, contextBy: map[int][]match{}, valueBy: map[int][]match{},
+	s := &solver{reading: r, saidBy: map[int][]match{}, nearBy: map[int][]match{}, neverBy: map[int][]match{}, contextBy: map[int][]match{}, needBy: map[int][]match{}, valueBy: map[int][]match{},
 		roleOf: map[int]role{}, used: map[int]bool{}, holds: map[*match]int{}, fits: map[int][]fit{}, stated: map[string]int{}, when: map[int]moment{}}
 	s.degrees, s.metric = r.system()
 	s.sortOut(found)
@@ -69,6 +73,8 @@ func (s *solver) sortOut(found []match) {
 			}
 		case useContext:
 			s.contextBy[m.use.target] = append(s.contextBy[m.use.target], m)
+		case useNeeds:
+			s.needBy[m.use.target] = append(s.needBy[m.use.target], m)
 		case useNever:
 			s.neverBy[m.use.target] = append(s.neverBy[m.use.target], m)
 		case useValue:
@@ -85,7 +91,7 @@ func (s *solver) sortOut(found []match) {
 				s.used[m.at] = true // no other fact gets it
 			}
 		case useIgnore:
-			if m.at >= 0 && len(s.items[m.at].units) == 0 {
+			if m.at >= 0 && (len(s.items[m.at].units) == 0 || m.use.pattern.united()) {
 				s.used[m.at] = true
 			}
 		}

@@ -84,6 +84,19 @@ func (v *vocabulary) perUnit(ts []token, i int, first []string) ([]string, int) 
 	default:
 		return nil, i
 	}
+	n, k := v.oneNumber(ts, at)
+	if k == at && text(ts, at) == "hundred" {
+		n.low, k = 100, at+1
+	}
+	if k > at && n.low == 100 {
+		if area, l := v.plainUnit(ts, k); l > k && len(area) == 1 && area[0] == "ft2" {
+			for _, a := range first {
+				if u, ok := quantity.Known(a + "/100 ft2"); ok {
+					return []string{u}, l // "a gallon every hundred square feet"
+				}
+			}
+		}
+	}
 	second, j := v.plainUnit(ts, at)
 	if j == at {
 		return nil, i

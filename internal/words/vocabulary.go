@@ -126,6 +126,8 @@ type sayingYAML struct {
 	Context      []string                   `yaml:"context"`       // what else is spoken of where the fact is
 	ContextUnits []string                   `yaml:"context_units"` // a number in one of these speaks of it, too
 	Said         []string                   `yaml:"said"`
+	Needs        []string                   `yaml:"needs"`      // it is read only where one of these is said
+	NeedsBare    []string                   `yaml:"needs_bare"` // the same for a number without its unit
 	Never        []string                   `yaml:"never"`
 	Is           document.Ordered[[]string] `yaml:"is"` // a value and the phrases that state it
 }

@@ -43,6 +43,8 @@ type saying struct {
 	bareSaid  bool
 	gated     bool            // its phrases mean it only where its context is spoken of
 	gateUnits map[string]bool // units of a number that speaks of its context
+	needy     bool            // it is read only where one of the phrases it needs is said
+	needyBare bool            // the same for a number without its unit alone
 	alone     float64
 	units     map[string]float64
 	takes     string

@@ -40,7 +40,11 @@ type said struct {
 // with its value, and no other.
 func TestReadsWhatPeopleSay(t *testing.T) {
 	r, d := newReader(t)
-	files, err := filepath.Glob("../../testdata/words/*.yaml")
+	pattern := "../../testdata/words/*.yaml"
+	if p := os.Getenv("SAID"); p != "" {
+		pattern = p // other descriptions of the same form
+	}
+	files, err := filepath.Glob(pattern)
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
 	stated, read, wrong := 0, 0, 0
@@ -91,8 +95,12 @@ func compare(t *testing.T, d *job.Dictionary, want map[string]any, got *words.Re
 		require.NoError(t, implied.State(d, path, value))
 	}
 	require.NoError(t, implied.Follow(d))
+	assumed := map[string]bool{}
+	for _, f := range got.Facts {
+		assumed[f.Path] = strings.HasPrefix(f.Note, "It is taken as")
+	}
 	for _, s := range j.Stated {
-		if s.From != "" {
+		if s.From != "" || assumed[s.Fact.Path] {
 			continue
 		}
 		if v, ok := implied.Value(s.Fact.Path); ok && reflect.DeepEqual(v, s.Value) {

@@ -6,7 +6,7 @@
 #   severity: fix
 #   why: "The skin cools and shrinks while the inside is still warm and holds it, so the surface cracks. The hotter the concrete was kept, the worse the shock."
 #   do: "Turn the heat down and open or lift the covers step by step, so that the surface falls no more than the figure given in a day; then take them off."
-#   numbers: [fall of the surface in the first day, coldest air for taking it off at once]
+#   numbers: [planned drop against the largest drop for that thickness, coldest air for taking it off at once]
 package practice.cold["cooled-too-fast"]
 
 here if {
@@ -20,7 +20,7 @@ wrong contains "the surface would fall too far in its first day" if {
 	input.figure.planned_drop > input.figure.largest_drop
 }
 
-number["fall of the surface in the first day"] := {"yours": "figure.planned_drop", "right": "figure.largest_drop"}
+number["planned drop against the largest drop for that thickness"] := {"yours": "figure.planned_drop", "right": "figure.largest_drop"}
 
 number["coldest air for taking it off at once"] := {"yours": "protection.removal_outside", "right": "figure.coldest_removal"}
 

@@ -6,7 +6,7 @@
 #   severity: fix
 #   why: "Fly ash and slag make concrete denser in the long run, but they gain strength slowly; a surface with much of them, finished by hand and salted early, scales more easily. For concrete under deicing salt the code therefore limits their share."
 #   do: "Keep each and all of them within their share; what is already in a blended cement counts."
-#   numbers: [share of fly ash, share of slag, share of silica fume, share of all together, share of fly ash and silica fume]
+#   numbers: [share of fly ash against its limit, share of slag against its limit, share of silica fume against its limit, share of all together against its limit, share of fly ash and silica fume against its limit]
 package practice.durability["too-much-scm"]
 
 here if data.trade.salted
@@ -36,15 +36,15 @@ wrong contains "fly ash and silica fume together are too much" if {
 	input.figure.pozzolan_share > data.limit.durability.scm_total.pozzolans
 }
 
-number["share of fly ash"] := {"yours": "figure.fly_ash_share", "right": data.limit.durability.scm["fly ash"], "unit": "%"}
+number["share of fly ash against its limit"] := {"yours": "figure.fly_ash_share", "right": data.limit.durability.scm["fly ash"], "unit": "%"}
 
-number["share of slag"] := {"yours": "figure.slag_share", "right": data.limit.durability.scm.slag, "unit": "%"}
+number["share of slag against its limit"] := {"yours": "figure.slag_share", "right": data.limit.durability.scm.slag, "unit": "%"}
 
-number["share of silica fume"] := {"yours": "figure.silica_fume_share", "right": data.limit.durability.scm["silica fume"], "unit": "%"}
+number["share of silica fume against its limit"] := {"yours": "figure.silica_fume_share", "right": data.limit.durability.scm["silica fume"], "unit": "%"}
 
-number["share of all together"] := {"yours": "figure.scm_share", "right": data.limit.durability.scm_total.all, "unit": "%"}
+number["share of all together against its limit"] := {"yours": "figure.scm_share", "right": data.limit.durability.scm_total.all, "unit": "%"}
 
-number["share of fly ash and silica fume"] := {"yours": "figure.pozzolan_share", "right": data.limit.durability.scm_total.pozzolans, "unit": "%"}
+number["share of fly ash and silica fume against its limit"] := {"yours": "figure.pozzolan_share", "right": data.limit.durability.scm_total.pozzolans, "unit": "%"}
 
 mend["mix.fly_ash_share"] := input.figure.fly_ash_allowed if input.mix.fly_ash_share > input.figure.fly_ash_allowed
 

@@ -16,6 +16,7 @@ func (r *result) judged(book *rulebook.Book, t *totals) error {
 		return err
 	}
 	review := report.NewReview(book, judged, quantity.US)
+	review.Compute(book, judged)
 	status := map[string]report.Finding{}
 	for _, f := range review.Findings {
 		status[f.Practice] = f
@@ -50,8 +51,8 @@ func (r *result) judged(book *rulebook.Book, t *totals) error {
 	return nil
 }
 
-// inside says whether a figure of some finding that is wrong or right lies in the interval, has a unit of its kind, and a
-// name that shares a word with it.
+// inside says whether a number of some finding, or a figure that the facts give, lies in the interval, has a unit of its
+// kind, and a name that shares a word with it.
 func (r *result) inside(review *report.Review, n interval) bool {
 	for _, f := range review.Findings {
 		for _, have := range f.Numbers {
@@ -62,6 +63,13 @@ func (r *result) inside(review *report.Review, n interval) bool {
 				if v != nil && within(*v, have.Unit, n) {
 					return true
 				}
+			}
+		}
+	}
+	for _, s := range review.Figures {
+		for _, v := range []*float64{s.Value, &s.Low, &s.High} {
+			if v != nil && alike(s.Title, n.Name) && within(*v, s.Unit, n) {
+				return true
 			}
 		}
 	}
