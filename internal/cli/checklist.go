@@ -30,7 +30,7 @@ open stands at the top.`,
 			if _, err := a.stateForecast(book.Facts, j, forecast); err != nil {
 				return err
 			}
-			result, err := a.judge(book, j)
+			result, err := a.judge(book, j, false)
 			if err != nil {
 				return err
 			}

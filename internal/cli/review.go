@@ -104,7 +104,7 @@ func (a *app) showJob(book *rulebook.Book, j *job.Job, o reviewOptions) error {
 	if _, err := a.stateForecast(book.Facts, j, o.forecast); err != nil {
 		return err
 	}
-	result, err := a.judge(book, j)
+	result, err := a.judge(book, j, o.all || a.json)
 	if err != nil {
 		return err
 	}
@@ -140,8 +140,8 @@ func (a *app) readJob(book *rulebook.Book, name string) (*job.Job, error) {
 	return j, a.hear(book, j, say)
 }
 
-// judge reviews one job.
-func (a *app) judge(book *rulebook.Book, j *job.Job) (*report.Review, error) {
+// judge reviews one job, with every figure that its facts give where that is asked for.
+func (a *app) judge(book *rulebook.Book, j *job.Job, figures bool) (*report.Review, error) {
 	system, err := a.system()
 	if err != nil {
 		return nil, err
@@ -151,7 +151,9 @@ func (a *app) judge(book *rulebook.Book, j *job.Job) (*report.Review, error) {
 		return nil, err
 	}
 	result := report.NewReview(book, review, system)
-	result.Compute(book, review)
+	if figures {
+		result.Compute(book, review)
+	}
 	return result, nil
 }
 

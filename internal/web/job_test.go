@@ -182,7 +182,7 @@ func TestWhatSomebodyTypesIsNeverPartOfThePage(t *testing.T) {
 // A right number stands with its unit also where nobody has said what the job has.
 func TestARightNumberHasItsUnitBesideAnUnknownOne(t *testing.T) {
 	s := newSite(t)
-	has(t, s.get(s.keep(shopFloor)+"/checklist").text, "concrete temperature: right 95\u00a0°F")
+	has(t, s.get(s.keep(shopFloor)+"/checklist").text, "concrete temperature against its limit: right 95\u00a0°F")
 }
 
 // Beside a number that stands alone there is nothing to be known.

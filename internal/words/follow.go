@@ -219,6 +219,10 @@ func (s *solver) asTold() {
 			}
 		}
 	}
+	if i, ok := s.stated["protection.removal_outside"]; ok && !s.has("weather.low") && !s.has("weather.air") {
+		f := s.out.Facts[i]
+		s.state("weather.low", f.Value, f.Text, "It is taken as the overnight low, too, since nothing colder is told.", f.at)
+	}
 	others := []string{"mix.fly_ash", "mix.slag", "mix.silica_fume"}
 	named := false
 	for _, path := range others {
