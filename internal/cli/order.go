@@ -139,6 +139,9 @@ func (t *talk) ask(q rulebook.Question) {
 		for _, c := range f.Choices {
 			names = append(names, c.Value)
 		}
+		if len(names) > mostChoices {
+			names = append(names[:mostChoices], "…")
+		}
 		hint = strings.Join(names, ", ")
 	}
 	if hint != "" && hint != "1" {
@@ -146,6 +149,9 @@ func (t *talk) ask(q rulebook.Question) {
 	}
 	fmt.Fprintf(t.say, "%s%s\n> ", q.Text, hint)
 }
+
+// mostChoices is how many answers are named beside a question.
+const mostChoices = 8
 
 // line takes one typed line; done says that the talk ends.
 func (t *talk) line(text string) (done bool, err error) {
@@ -155,7 +161,10 @@ func (t *talk) line(text string) (done bool, err error) {
 		return false, nil
 	case strings.EqualFold(text, "done"), strings.EqualFold(text, "quit"):
 		return true, nil
-	case text == "?":
+	case text == "?", asksWrong(text):
+		if len(t.desk.Wrong()) == 0 {
+			fmt.Fprintln(t.say, "  Nothing is known to be wrong so far.")
+		}
 		t.sayWrong(t.desk.Wrong())
 		return false, nil
 	case strings.EqualFold(text, "facts"):
@@ -171,6 +180,17 @@ func (t *talk) line(text string) (done bool, err error) {
 		return false, t.keep()
 	}
 	return false, t.hear(text)
+}
+
+// asksWrong says whether the line asks what is wrong so far, in words.
+func asksWrong(text string) bool {
+	text = strings.ToLower(strings.NewReplacer("'", "", "’", "", "?", "", ".", "", ",", "").Replace(text))
+	switch strings.Join(strings.Fields(text), " ") {
+	case "whats wrong", "whats wrong so far", "what is wrong", "what is wrong so far", "whats wrong with it", "what is wrong with it", "anything wrong", "anything wrong so far",
+		"is anything wrong", "so whats wrong", "how are we doing":
+		return true
+	}
+	return false
 }
 
 func (t *talk) hear(text string) error {

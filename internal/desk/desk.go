@@ -5,6 +5,7 @@ import (
 	"context"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"hearsay/internal/job"
@@ -55,8 +56,11 @@ func (d *Desk) Hear(line string) (Reply, error) {
 		return Reply{Understood: []string{"not known: " + d.name(question.Fact)}}, nil
 	}
 	var r Reply
-	if said, ok := d.answer(question, asked, line); ok {
+	if said, ok, problem := d.answer(question, asked, line); ok {
 		d.take(said, &r)
+	} else if problem != "" {
+		r.Problems = append(r.Problems, problem)
+		return r, nil
 	} else {
 		facts, unread := d.listen(line)
 		for _, f := range facts {
@@ -80,23 +84,28 @@ func (d *Desk) Put(s Said, r *Reply) error {
 func dontKnow(line string) bool {
 	text := strings.Trim(strings.ToLower(strings.TrimSpace(line)), ".!?")
 	text = strings.ReplaceAll(text, "'", "")
-	return slices.Contains([]string{"dont know", "i dont know", "do not know", "no idea", "not sure", "unknown", "skip", "dunno", "dk"}, text)
+	return slices.Contains([]string{"dont know", "i dont know", "do not know", "no idea", "not sure", "unknown", "skip", "dunno", "dk",
+		"no clue", "couldnt tell you", "cant say", "he didnt say", "she didnt say", "they didnt say", "didnt say", "not known", "nobody knows", "im not sure", "i have no idea", "who knows"}, text)
 }
 
 // answer reads a line as the bare answer to the question asked: a value of that fact. A bare number counts in the unit that
-// the question named.
-func (d *Desk) answer(q rulebook.Question, asked bool, line string) (Said, bool) {
+// the question named; where it cannot be that, the problem says why.
+func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, ok bool, problem string) {
 	if !asked {
-		return Said{}, false
+		return Said{}, false, ""
 	}
 	f, _ := d.book.Facts.Fact(q.Fact)
 	text := strings.TrimSpace(line)
+	var err error
 	for _, try := range []string{text, text + " " + f.Unit} {
-		if d.Job.Clone().Replace(d.book.Facts, q.Fact, try) == nil {
-			return Said{q.Fact, try, text}, true
+		if err = d.Job.Clone().Replace(d.book.Facts, q.Fact, try); err == nil {
+			return Said{q.Fact, try, text}, true, ""
 		}
 	}
-	return Said{}, false
+	if _, bare := strconv.ParseFloat(text, 64); bare == nil && f.Kind == job.KindQuantity {
+		return Said{}, false, err.Error()
+	}
+	return Said{}, false, ""
 }
 
 // take puts a fact into the job. What was said later counts; what contradicts the rest is refused, and the rest stays.
@@ -198,6 +207,11 @@ func (d *Desk) Review() *rulebook.Review { return d.review }
 // Next gives the question that settles most of what can still change the order: practices of the order itself and of
 // what must be so before placing. There is none when nothing unknown can change the order.
 func (d *Desk) Next() (rulebook.Question, bool) {
+	if len(d.Job.Stated)+len(d.Job.NotKnown) == 0 {
+		if f, ok := d.book.Facts.Fact(opening); ok {
+			return rulebook.Question{Fact: opening, Text: f.Ask}, true
+		}
+	}
 	order := &rulebook.Review{Job: d.Job}
 	for _, one := range d.review.Judgements {
 		if one.Practice.Stage == "order" {
@@ -210,6 +224,9 @@ func (d *Desk) Next() (rulebook.Question, bool) {
 	}
 	return questions[0], true
 }
+
+// opening is the fact asked for before anything has been said.
+const opening = "member.use"
 
 // Later counts the questions that concern the placing and not the order.
 func (d *Desk) Later() int { return len(d.book.Questions(d.review)) }

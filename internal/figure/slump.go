@@ -46,11 +46,11 @@ func slumpFigures() []Figure {
 			}}},
 		},
 		rise("extra_water_for_slump", "water that the slump ordered would take beyond the usual slump", []string{"order.slump", "member.kind"}, func(c *Calc) float64 {
-			usual := c.Of("order.watered_slump", c.Text("member.kind"))
+			usual := c.NumOr("mix.slump", c.Of("order.watered_slump", c.Text("member.kind")))
 			more := max(0, c.Num("order.slump")-usual)
 			c.Step("%s ordered, %s or less is made with water for this work: %s more", Q(c.Num("order.slump"), "in"), Q(usual, "in"), Q(more, "in"))
 			return more
-		}),
+		}, "mix.slump"),
 		strengthOfRise("strength_cost_of_slump", "strength that the slump ordered would cost if water made it", "extra_water_for_slump"),
 		{
 			Name: "reducer_slump_gain", Title: "slump that a water reducer gives without water", Unit: "in",
@@ -61,9 +61,9 @@ func slumpFigures() []Figure {
 }
 
 // rise is the water that a rise of slump takes, by the gallon in a yard.
-func rise(name, title string, needs []string, inches func(c *Calc) float64) Figure {
+func rise(name, title string, needs []string, inches func(c *Calc) float64, assumes ...string) Figure {
 	return Figure{Name: name, Title: title, Unit: "gal/yd3", Method: "inches of slump divided by the slump that a gallon gives: more water in stiff concrete, less in wet",
-		Ways: []Way{{Needs: needs, Compute: func(c *Calc) (Value, error) {
+		Ways: []Way{{Needs: needs, Assumes: assumes, Compute: func(c *Calc) (Value, error) {
 			more := inches(c)
 			least, usual, most := more/c.Of("water.slump_per_gallon_most"), more/c.Of("water.slump_per_gallon"), more/c.Of("water.slump_per_gallon_least")
 			c.Step("%s at %s a gallon (%s to %s) = %s (%s to %s)", Q(more, "in"), Q(c.Of("water.slump_per_gallon"), "in"), Q(c.Of("water.slump_per_gallon_least"), "in"),

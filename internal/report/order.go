@@ -85,7 +85,7 @@ func (o *Order) tell(c *rulebook.Correction, system quantity.System) {
 			o.Engineer = append(o.Engineer, p.Title+": "+Plain(p.Do, system))
 		case one.Status == rulebook.Wrong && !p.Act:
 			wrong = append(wrong, Plain(p.Do, system))
-		case one.Status == rulebook.Ask && one.Concerns && slices.Contains(told, p.Topic):
+		case one.Status == rulebook.Ask && one.Concerns && slices.Contains(told, p.Topic) && spokenOf(c.Job, p):
 			open = append(open, Plain(p.Do, system))
 		}
 	}
@@ -97,6 +97,14 @@ func (o *Order) tell(c *rulebook.Correction, system quantity.System) {
 			o.Customer = append(o.Customer, text)
 		}
 	}
+}
+
+// spokenOf says whether anything that the practice hangs on has been told: of heat nobody need be told in November.
+func spokenOf(j *job.Job, p *rulebook.Practice) bool {
+	return slices.ContainsFunc(p.Reads, func(path string) bool {
+		_, ok := j.Value(strings.TrimPrefix(path, "input."))
+		return ok
+	})
 }
 
 // safetyLine goes with every order.

@@ -93,6 +93,9 @@ func (s *solver) plausible(fact *saying, n number) bool {
 	if fact.kind == percentKind && n.part && !n.decimal {
 		return false // no per cent is said as 3/4
 	}
+	if fact.Unit == "%" && n.decimal && n.low > 0.2 && n.high < 0.9 && (fact.Usual == nil || fact.Usual.High > 2) {
+		return false // "20 mm rock at .45": a ratio
+	}
 	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
 		return false // two decimals below 1 are a ratio
 	}

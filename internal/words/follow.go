@@ -119,7 +119,7 @@ func (s *solver) onGround() {
 var (
 	flat     = set([]string{"slab", "slabs", "floor", "floors", "flatwork", "pad"})
 	flatWork = set([]string{"trowel", "troweling", "trowelling", "troweled", "trowelled", "bull", "finishers", "bleed", "broom", "broomed", "sawcuts"})
-	heldUp   = set([]string{"deck", "elevated", "suspended", "podium", "balcony", "roof", "mezzanine", "shores", "shoring", "structural", "wall", "walls", "column",
+	heldUp   = set([]string{"deck", "elevated", "suspended", "podium", "balcony", "mezzanine", "shores", "shoring", "structural", "wall", "walls", "column",
 		"columns", "beam", "beams", "footing", "footings", "topping", "overlay", "bridge", "upper"})
 	storeys = set([]string{"second", "third", "fourth", "fifth", "upper", "top", "2nd", "3rd"})
 )
@@ -131,6 +131,76 @@ func (s *solver) tent() {
 	}
 	if s.tarped() || s.has("protection.heater") || s.is("protection.cover", "enclosure") || s.has("safety.people_in_enclosure") {
 		s.rename("floor.room_temperature", "protection.enclosure_temperature")
+	}
+}
+
+// lifts says how long fresh concrete waits for more where a member goes up in lifts, each a truckload, or where the trucks
+// come so far apart that the face stands open.
+func (s *solver) lifts() {
+	i, ok := s.stated["load.spacing"]
+	spacing, known := s.valueOf("load.spacing", "min")
+	if !ok || !known || s.has("load.gap") {
+		return
+	}
+	unloading, told := s.valueOf("load.unloading", "min")
+	gap, inLifts := spacing, slices.ContainsFunc(s.items, func(it item) bool { return it.stem == "lift" || it.stem == "layer" })
+	if !inLifts {
+		if !told || spacing <= unloading || !s.is("load.planned_joint", "no") {
+			return
+		}
+		gap = spacing - unloading
+	}
+	f := s.out.Facts[i]
+	s.state("load.gap", plainNumber(gap)+" min", f.Text, "", f.at)
+}
+
+// wallJoints takes the joints that a wall, a footing or a column goes without as its construction joints.
+func (s *solver) wallJoints() {
+	i, ok := s.stated["member.use"]
+	if !ok || !s.is("joints.made", "no") {
+		return
+	}
+	switch s.out.Facts[i].Value {
+	case "wall", "foundation wall", "retaining wall", "footing", "column", "beam", "tank":
+	default:
+		return
+	}
+	for _, path := range []string{"steel.joints_left_out", "steel.purpose"} {
+		if at, ok := s.stated[path]; ok && s.out.Facts[at].at == s.out.Facts[s.stated["joints.made"]].at {
+			s.drop(path)
+		}
+	}
+	if s.has("load.planned_joint") {
+		s.drop("joints.made")
+		return
+	}
+	s.rename("joints.made", "load.planned_joint")
+}
+
+// drop takes back a fact.
+func (s *solver) drop(path string) {
+	i := s.stated[path]
+	s.out.Facts = slices.Delete(s.out.Facts, i, i+1)
+	delete(s.stated, path)
+	for p, k := range s.stated {
+		if k > i {
+			s.stated[p] = k - 1
+		}
+	}
+}
+
+// barsInInches reads the size of bars that is told as their thickness: "half inch bars", "5/8 rebar".
+func (s *solver) barsInInches() {
+	for q := 0; q+1 < len(s.items); q++ {
+		it := &s.items[q]
+		next := s.items[q+1].text
+		if it.kind != aQuantity || s.used[q] || s.has("steel.bar_size") || len(it.units) > 0 && it.units[0] != "in" || next != "bars" && next != "bar" && next != "rebar" {
+			continue
+		}
+		if n := it.num.low * 8; it.num.single() && it.num.part && n == float64(int(n)) && n >= 3 && n <= 11 {
+			s.used[q] = true
+			s.state("steel.bar_size", plainNumber(n)+" bar", s.words(q, q+1), "", it.start)
+		}
 	}
 }
 

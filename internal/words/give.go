@@ -136,6 +136,9 @@ func (s *solver) again(q int, f fit, first int) bool {
 		return s.give(q)
 	}
 	s.used[q] = true
+	if i, ok := s.stated["load.slump_wanted"]; ok && fact.Path == "load.slump" && fact.Same(s.canon(fact, s.out.Facts[i].Value), value) {
+		return false // "came at 3, bring it to 6 … six on the cone after"
+	}
 	if f.points >= pointsSaid {
 		s.out.Facts = append(s.out.Facts, Read{Path: fact.Path, Value: value, Text: s.spoken(f), at: s.items[q].start})
 		return false

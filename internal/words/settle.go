@@ -43,6 +43,7 @@ func (r *reading) settle(found []match) Reading {
 	s.lists()
 	s.sizes()
 	s.falls()
+	s.barsInInches()
 	s.quantities()
 	s.fixed()
 	s.derive()
