@@ -31,9 +31,18 @@ const (
 // rainBeside is the word for rain or its chance that stands nearest to item q in its sentence, with no other number of per cent between; -1
 // where there is none.
 func (s *solver) rainBeside(q int) int {
+	for i := max(0, q-4); i < q; i++ {
+		switch s.items[i].text {
+		case "humidity", "rh", "humid", "air", "moisture":
+			return -1
+		}
+	}
 	for _, step := range []int{1, -1} {
 		for i := q + step; i >= 0 && i < len(s.items) && i != q+9*step; i += step {
 			it := &s.items[i]
+			if it.negBy >= 0 && it.kind == aWord && !it.filler {
+				break // "35 percent, no rain in sight"
+			}
 			if it.kind == aBreak && it.pause >= pauseSentence || it.kind == aQuantity && len(it.units) > 0 && it.units[0] == "%" {
 				break
 			}

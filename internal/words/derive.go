@@ -20,6 +20,7 @@ func (s *solver) derive() {
 	s.cement()
 	s.onlySlump()
 	s.onlyTest()
+	s.cone()
 	s.oneLoad()
 	s.toward()
 	s.asTold()
@@ -67,7 +68,7 @@ func (s *solver) dayWord(q int) (time.Time, int) {
 			continue
 		}
 		switch t := s.items[i].text; t {
-		case "tomorrow":
+		case "tomorrow", "tmrw", "tmw", "tmr":
 			return today.AddDate(0, 0, 1), i
 		case "today", "tonight":
 			return today, i

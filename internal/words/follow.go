@@ -204,6 +204,27 @@ func (s *solver) barsInInches() {
 	}
 }
 
+// cone takes a second measured slump that is the one wanted as what came of it: "came at 3, bring it to 6 … six on the cone".
+func (s *solver) cone() {
+	wanted, ok := s.stated["load.slump_wanted"]
+	first, two := s.stated["load.slump"]
+	if !ok || !two {
+		return
+	}
+	fact := s.facts[s.byPath["load.slump"]]
+	for i := len(s.out.Facts) - 1; i > first; i-- {
+		if f := s.out.Facts[i]; f.Path == fact.Path && fact.Same(s.canon(fact, f.Value), s.out.Facts[wanted].Value) {
+			s.out.Facts = slices.Delete(s.out.Facts, i, i+1)
+			for p, k := range s.stated {
+				if k > i {
+					s.stated[p] = k - 1
+				}
+			}
+			return
+		}
+	}
+}
+
 // tarped says whether tarps or a tent are spoken of.
 func (s *solver) tarped() bool {
 	return slices.ContainsFunc(s.items, func(it item) bool {

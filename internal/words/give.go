@@ -120,6 +120,17 @@ func (s *solver) again(q int, f fit, first int) bool {
 		s.used[q] = true
 		return false
 	}
+	if fact.Path == "weather.low" { // "25 tonight going to 10 tomorrow night": the lowest counts
+		old, ok := s.valueOf("weather.low", "F")
+		v, err := convert(s.items[q].num, f.unit, "F")
+		if ok && err {
+			if v.low < old {
+				s.out.Facts[first].Value, s.out.Facts[first].Text = value, s.spoken(f)
+			}
+			s.used[q] = true
+			return false
+		}
+	}
 	if s.another(q, f, value) {
 		s.used[q] = true
 		return false
@@ -136,9 +147,6 @@ func (s *solver) again(q int, f fit, first int) bool {
 		return s.give(q)
 	}
 	s.used[q] = true
-	if i, ok := s.stated["load.slump_wanted"]; ok && fact.Path == "load.slump" && fact.Same(s.canon(fact, s.out.Facts[i].Value), value) {
-		return false // "came at 3, bring it to 6 … six on the cone after"
-	}
 	if f.points >= pointsSaid {
 		s.out.Facts = append(s.out.Facts, Read{Path: fact.Path, Value: value, Text: s.spoken(f), at: s.items[q].start})
 		return false

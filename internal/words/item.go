@@ -161,6 +161,9 @@ func (r *reading) add(it item, from, to int) {
 func (r *reading) timeAt(i int) (item, int) {
 	c, j := r.v.clockAt(r.ts, i)
 	sure := j > i
+	if sure && text(r.ts, i-1) == "to" && sinking[text(r.ts, i-2)] && text(r.ts, i+1) != ":" {
+		return item{}, i // "going to 10 tomorrow night"
+	}
 	if !sure {
 		n, k := r.v.oneNumber(r.ts, i)
 		if k == i || n.part || n.low < 1 || n.low > 12 {
@@ -197,3 +200,6 @@ func (r *reading) timeAt(i int) (item, int) {
 func (r *reading) words(a, b int) string {
 	return r.text[r.items[a].start:r.items[b].end]
 }
+
+// sinking are the words that lead to a temperature at night, not to an hour.
+var sinking = set([]string{"going", "down", "dropping", "drops", "drop", "falling", "falls", "fall", "dips", "dipping", "sinks"})

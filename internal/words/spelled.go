@@ -13,6 +13,11 @@ func (v *vocabulary) spelledAt(ts []token, i int) (number, int) {
 		return number{low: f, part: true, spelled: true, loose: j <= i+2 && (ts[i].text == "half" || ts[i].text == "quarter" || ts[i].text == "a")}, j
 	}
 	total, j := v.belowHundred(ts, i)
+	if j == i && i < len(ts) && ts[i].text == "hundred" && i+2 < len(ts) && ts[i+1].text == "and" {
+		if n, k := v.belowHundred(ts, i+2); k > i+2 {
+			return number{low: 100 + n, spelled: true}, k // "hundred and two out"
+		}
+	}
 	if j == i {
 		return number{}, i
 	}

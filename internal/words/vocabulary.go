@@ -176,7 +176,7 @@ func newVocabulary(layers []layer) (*vocabulary, error) {
 	}
 	v.loadForms(&y)
 	v.loadUnits(&y)
-	v.starts = set([]string{"a", "an", "the", "one", "another", "noon", "midday", "midnight", "half", "quarter", "minus", "negative", "point"})
+	v.starts = set([]string{"a", "an", "the", "one", "another", "noon", "midday", "midnight", "half", "quarter", "minus", "negative", "point", "hundred"})
 	for w := range v.numbers {
 		v.starts[w] = true
 	}

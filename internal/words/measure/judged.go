@@ -77,6 +77,12 @@ func (r *result) inside(review *report.Review, n interval) bool {
 }
 
 func within(v float64, unit string, n interval) bool {
+	if unit == "1" && n.Unit == "" {
+		unit = "" // a count
+	}
+	if d := map[string]string{"F": "dF", "C": "dC"}[n.Unit]; unit == "dF" && d != "" {
+		n.Unit = d // a difference of temperatures
+	}
 	q, err := quantity.Quantity{Value: v, Unit: plain(unit)}.In(plain(n.Unit))
 	if err != nil {
 		if plain(n.Unit) != plain(unit) {
