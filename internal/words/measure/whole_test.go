@@ -29,7 +29,7 @@ type whole struct {
 
 // The shares that must come out of the whole jobs.
 const (
-	leastWrongFound = 0.95
+	leastWrongFound = 0.93
 	leastFigures    = 0.90
 )
 
