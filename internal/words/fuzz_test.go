@@ -90,7 +90,7 @@ func BenchmarkNew(b *testing.B) {
 }
 
 // fourKB is four kilobytes of descriptions.
-func fourKB(b *testing.B) string {
+func fourKB(b testing.TB) string {
 	files, err := filepath.Glob("../../testdata/words/whole-*.yaml")
 	require.NoError(b, err)
 	var text strings.Builder
