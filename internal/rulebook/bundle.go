@@ -1,6 +1,7 @@
 package rulebook
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
@@ -147,11 +148,17 @@ func ReadBundle(r io.Reader, key *Key) (*Bundle, error) {
 
 // checkFile refuses text that is not what it seems.
 func checkFile(name string, text []byte) error {
+	if !document.Printable(string(text)) {
+		return fmt.Errorf("%s: a character stands in it that steers a terminal or turns the line about: take it out", name)
+	}
 	switch path.Ext(name) {
 	case ".yaml":
 		return document.Plain(name, text)
 	case ".rego":
 		return checkText(name, text)
+	case ".md":
+		front, _, _ := bytes.Cut(bytes.TrimPrefix(text, []byte("---\n")), []byte("\n---\n"))
+		return document.Plain(name, append([]byte("\n"), front...)) // so that its lines are those of the file
 	}
 	return nil
 }

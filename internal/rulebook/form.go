@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"hearsay/internal/document"
 )
 
 // The form of a rule: it only compares. Partial evaluation is sound for this form and may mistake others, no number in it
@@ -122,12 +124,12 @@ func (f *form) rule(r *ast.Rule) error {
 		return formError(r.Location, "no function: write the condition out, or leave the sum to a figure")
 	}
 	for _, t := range r.Head.Ref()[1:] {
-		if _, ok := t.Value.(ast.String); !ok {
+		if s, ok := t.Value.(ast.String); !ok || !document.Printable(string(s)) {
 			return formError(r.Location, "%s is no fixed name: write it as a text in quotes", t)
 		}
 	}
 	if r.Head.Key != nil && r.Head.Ref()[len(r.Head.Ref())-1] != r.Head.Key {
-		if _, ok := r.Head.Key.Value.(ast.String); !ok {
+		if s, ok := r.Head.Key.Value.(ast.String); !ok || !document.Printable(string(s)) {
 			return formError(r.Location, "%s is no fixed text: a reason is written in quotes", r.Head.Key)
 		}
 	}
@@ -207,7 +209,12 @@ func (f *form) value(at *ast.Location, t *ast.Term, given bool) error {
 // operand checks a text, a flag, the number 0 or 1, a path, or another rule of the module.
 func (f *form) operand(at *ast.Location, t *ast.Term) error {
 	switch v := t.Value.(type) {
-	case ast.String, ast.Boolean:
+	case ast.String:
+		if !document.Printable(string(v)) {
+			return formError(at, "a character stands in %s that does not print: take it out", t)
+		}
+		return nil
+	case ast.Boolean:
 		return nil
 	case ast.Number:
 		if v.String() != "0" && v.String() != "1" {

@@ -84,6 +84,7 @@ func TestHostileRuleGetsAnErrorWithItsLine(t *testing.T) {
 		"doubled objects": {growing(40), "which nothing in the file may refer to"},
 		"named reason":    {"wrong contains input.member.use if here\n", "a reason is written in quotes"},
 		"deep brackets":   {"wrong contains \"x\" if input.county.permit == " + strings.Repeat("[", 20000) + strings.Repeat("]", 20000) + "\n", "brackets are nested too deep"},
+		"steering":        {"wrong contains \"\\u001b[2Jall is well\" if here\n", "a reason is written in quotes"},
 		"long":            {strings.Repeat("# a line that says nothing\n", 4000), "is too large: a rule file may have 64 KB"},
 		"not Rego":        {"wrong contains {{{\n", "rego_parse_error"},
 	} {
@@ -113,6 +114,7 @@ func TestHostileFilesGetAnError(t *testing.T) {
 	for i := range 40 {
 		much[fmt.Sprintf("rules/county/r%d.rego", i)] = strings.Repeat("x if input.county.permit == false\n", 1000)
 	}
+	titled := strings.Replace(rule, "# title: The driveway has no permit", "# title: \"\\e[2Jplain\"", 1)
 	metadata := strings.Replace(rule, "# custom:\n", "# custom:\n#   numbers: &a [x, x]\n#   costs: *a\n", 1)
 	for name, c := range map[string]struct {
 		files map[string]string
@@ -120,6 +122,9 @@ func TestHostileFilesGetAnError(t *testing.T) {
 	}{
 		"huge":             {map[string]string{"pack.yaml": head, "rules/facts.yaml": strings.Repeat("#", 600<<10)}, "rules/facts.yaml is too large: a file may have 512 KB"},
 		"many":             {many, "holds more than 2000 files"},
+		"steering name":    {map[string]string{"pack.yaml": "name: \"\\e[2Jplain\"\nby: me\n"}, "line 1: a character stands there that steers a terminal"},
+		"turned about":     {map[string]string{"pack.yaml": head, "corpus/county/x.md": "---\nbelief: \u202eno\n---\n"}, "steers a terminal or turns the line about"},
+		"aliases in entry": {map[string]string{"pack.yaml": head, "corpus/county/x.md": "---\nbelief: &a b\nverdict: *a\n---\n# Fact\n"}, "corpus/county/x.md: line 2: anchors and aliases"},
 		"much Rego":        {much, "all rule files together may have 1024 KB"},
 		"deep":             {map[string]string{"pack.yaml": head, "rules/a/b/c/d/e/f.rego": ""}, "lies too deep"},
 		"aliases":          {map[string]string{"pack.yaml": head, "rules/facts.yaml": bomb()}, "rules/facts.yaml: line 1: anchors and aliases"},
@@ -133,6 +138,7 @@ func TestHostileFilesGetAnError(t *testing.T) {
 		"table for number": {map[string]string{"pack.yaml": head, "rules/limits/water.yaml": "gallon: {value: {a: 1}, unit: lb/gal, what: x, source: trade, basis: memory}\n"}, "it must stay one number"},
 		"other kind":       {map[string]string{"pack.yaml": head, "rules/facts.yaml": "order:\n  facts:\n    slump: {kind: flag, name: slump, ask: \"?\"}\n"}, "line 3: fact order.slump: it must stay a quantity"},
 		"built-in caution": {map[string]string{"pack.yaml": head, "rules/cautions.yaml": "skin: {text: harmless, source: trade, basis: memory}\n"}, "takes none away"},
+		"steering title":   {map[string]string{"pack.yaml": head, "rules/facts.yaml": permitFact, "rules/county/no-permit.rego": titled}, "in its description that does not print"},
 		"metadata":         {map[string]string{"pack.yaml": head, "rules/facts.yaml": permitFact, "rules/county/no-permit.rego": metadata}, "no-permit.rego"},
 	} {
 		t.Run(name, func(t *testing.T) {

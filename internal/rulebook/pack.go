@@ -204,6 +204,9 @@ func (b *Book) add(p *Pack) error {
 	}
 	layTexts(b.texts, p.Name, texts)
 	for _, one := range practices {
+		if !document.Printable(strings.Join(append([]string{one.Title, one.Why, one.Do}, one.Numbers...), " ")) {
+			return fmt.Errorf("%s: a character stands in its description that does not print: take it out", one.File)
+		}
 		one.Pack = p.Name
 		b.practices = slices.DeleteFunc(b.practices, func(old *Practice) bool {
 			one.Replaces = one.Replaces || old.ID == one.ID
