@@ -8,6 +8,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"testing"
 	"time"
@@ -24,6 +25,8 @@ import (
 
 // serveUntilKilled is the server that a test starts in a process of its own, to be killed.
 func serveUntilKilled(path, address string) {
+	debug.SetGCPercent(200) // as the command does
+	debug.SetMemoryLimit(96 << 20)
 	err := func() error {
 		book, err := rulebook.Load(rules.Files)
 		if err != nil {
