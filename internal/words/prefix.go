@@ -75,7 +75,7 @@ func (r *reading) oneOf(i int) (item, int) {
 	if k == j || text(r.ts, i) == "the" && !adjective || r.often(i) {
 		return item{}, i
 	}
-	if u := units[0]; !r.v.countable[u] {
+	if u, _, _ := strings.Cut(units[0], "/"); !r.v.countable[u] {
 		return item{}, i
 	}
 	return r.compound(item{kind: aQuantity, num: number{low: 1, high: 1, spelled: true}, units: units}, k)
