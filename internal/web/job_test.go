@@ -153,7 +153,7 @@ func TestTheSheetsStandOnTheirOwn(t *testing.T) {
 		has(t, page, "Wet concrete burns skin")
 		has(t, page, "the engineer of record come before anything said here")
 	}
-	assert.Regexp(t, `<td>14 gal</td><td><b>[0-3](\.\d+)? gal</b></td>`, s.get(job+"/corrected").text)
+	assert.Regexp(t, `<td>14\x{a0}gal</td><td><b>[0-3](\.\d+)?\x{a0}gal</b></td>`, s.get(job+"/corrected").text)
 }
 
 func TestADeletedJobIsGone(t *testing.T) {
