@@ -1,8 +1,6 @@
 package figure
 
 import (
-	"fmt"
-
 	"hearsay/internal/limit"
 )
 
@@ -42,7 +40,7 @@ func airFigures() []Figure {
 }
 
 // stoneAir leaves open the aggregate size: the largest stone takes least air.
-var stoneAir = Bound{Fact: "order.aggregate", Lowest: 6.0, Highest: 0.375}
+var stoneAir = Bound{Fact: "order.aggregate", Lowest: 6.0, Highest: 0.1}
 
 func airFor(c *Calc) (Value, error) {
 	stone, wet := c.Num("order.aggregate"), frost(c)
@@ -51,7 +49,7 @@ func airFor(c *Calc) (Value, error) {
 		if err != nil {
 			return Value{}, err
 		}
-		v, err := along(table, stone, "of aggregate", "in")
+		v, err := heldAlong(table, stone, "of aggregate", "in")
 		c.Step("it does not freeze while wet: none need be entrained; stone of %s leaves about %s", Q(stone, "in"), Q(v, "%"))
 		return Exact(v), err
 	}
@@ -59,9 +57,9 @@ func airFor(c *Calc) (Value, error) {
 	if err != nil {
 		return Value{}, err
 	}
-	row, err := rowBelow(table, stone)
+	row, err := rowBelow(table, inTable(c, table, stone))
 	if err != nil {
-		return Value{}, fmt.Errorf("the table of air: %w", err)
+		return Value{}, err
 	}
 	v := table[row]
 	words := map[string]string{"sometimes": "wet now and then", "often": "often wet or salted"}

@@ -76,8 +76,12 @@ func (c *Calc) NumOr(path string, otherwise float64) float64 {
 	return c.Num(path)
 }
 
-// Stated says whether a fact that only sharpens the figure, or is assumed otherwise, is known.
+// Stated says whether a fact that only sharpens the figure, or is assumed otherwise, is known. A way knows nothing of facts
+// that it does not name.
 func (c *Calc) Stated(path string) bool {
+	if !c.names(path) {
+		return false
+	}
 	_, ok := c.sheet.facts.Value(path)
 	return ok
 }

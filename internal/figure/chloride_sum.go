@@ -38,7 +38,7 @@ func chlorideSumFigures() []Figure {
 				{
 					Needs: []string{"figure.chloride_added"},
 					Sharpens: []Bound{other, {Fact: "mix.portland", Lowest: 0.0, Highest: 2000.0},
-						{Fact: "mix.cementitious", Lowest: 50.0, Highest: 2000.0}},
+						{Fact: "mix.cementitious", Lowest: 2000.0, Highest: 50.0}},
 					Compute: func(c *Calc) (Value, error) {
 						return chlorideShared(c, c.Num("mix.portland"), c.Num("mix.cementitious"))
 					},

@@ -13,26 +13,10 @@ var thicknessBound = []Bound{{Fact: "member.thickness", Lowest: 240.0, Highest: 
 func coldFigures() []Figure {
 	return []Figure{
 		{
-			Name: "overnight_low", Title: "lowest air temperature ahead", Unit: "F",
-			Method: "the overnight low, or the lowest hour of the forecast in the first three days",
-			Ways: []Way{
-				{Needs: []string{"weather.low"}, Assumes: []string{"weather.forecast", "weather.start_hour"}, Compute: func(c *Calc) (Value, error) {
-					if c.Stated("weather.forecast") {
-						return coldestHour(c)
-					}
-					return Exact(c.Num("weather.low")), nil
-				}},
-				{Needs: []string{"weather.forecast"}, Assumes: []string{"weather.start_hour"}, Compute: coldestHour},
-			},
-			Private: true,
-		},
-		{
 			Name: "coldest_air", Title: "lowest air temperature ahead", Unit: "F",
 			Method: "the lowest hour of the forecast, or the overnight low; where one of air temperature and low is known, the other lies near it",
-			Ways: []Way{{
-				Sharpens: []Bound{{Fact: "weather.low", Lowest: -80.0, Highest: 110.0}},
-				Assumes:  []string{"weather.air", "weather.forecast", "weather.start_hour"}, Compute: airAhead,
-			}},
+			Within: lowsApart,
+			Ways:   []Way{forecastLow, statedLow, nearAir},
 		},
 		{
 			Name: "least_placing_temperature", Title: "least temperature of the concrete as placed", Unit: "F",
@@ -56,7 +40,7 @@ func coldFigures() []Figure {
 		{
 			Name: "planned_drop", Title: "fall of the surface temperature when the cover comes off", Unit: "dF",
 			Method: "concrete temperature less air temperature: a surface uncovered at once comes near that of the air within a day",
-			Within: 60, // the air of an enclosure is not the concrete
+			Within: noContradiction, // the air of an enclosure is not the concrete: no contradiction, but an answer must not hang on it
 			Ways: []Way{
 				{Needs: []string{"protection.slab_temperature", "protection.removal_outside"}, Compute: func(c *Calc) (Value, error) {
 					return dropTo(c, c.Num("protection.slab_temperature")), nil

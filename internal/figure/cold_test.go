@@ -15,7 +15,7 @@ func coldJob() facts {
 	return facts{
 		"weather.low": 20.0, "weather.high": 40.0, "weather.wind": 8.0, "member.thickness": 4.0, "member.kind": "slab on ground",
 		"load.temperature": 60.0, "ground.temperature": 38.0, "mix.cementitious": 564.0, "order.strength": 4000.0,
-		"protection.cover": "none", "mix.cement_type": "I", "cold.accelerator": "none",
+		"protection.cover": "none", "mix.cement_type": "I", "cold.accelerator": "none", "job.start": 13.0,
 	}
 }
 
@@ -66,7 +66,7 @@ func TestColdIsKnownFromOneOfLowAndAir(t *testing.T) {
 	assert.GreaterOrEqual(t, compute(t, "coldest_air", facts{"weather.air": 90.0}).BestLow, 40.0)
 	assert.True(t, compute(t, "coldest_air", facts{"weather.air": 60.0}).Bounded)
 	forecast := []map[string]float64{{"hour": 0, "air": 45}, {"hour": 10, "air": 22}, {"hour": 20, "air": 40}, {"hour": 100, "air": -10}}
-	assert.Equal(t, 22.0, known(t, "coldest_air", facts{"weather.forecast": forecast}).Best)
+	assert.Equal(t, 22.0, known(t, "coldest_air", facts{"weather.forecast": forecast, "weather.start_hour": 0.0}).Best)
 }
 
 // An ideal solution of calcium chloride: 2 % of the cement at w/c 0.50 lowers the freezing point by 3.6 °F, as flake by
@@ -164,7 +164,7 @@ func TestForecastDrivesTheNight(t *testing.T) {
 		}
 		rows = append(rows, map[string]float64{"hour": float64(hour), "air": air, "wind": 10})
 	}
-	j := with(coldJob(), facts{"weather.forecast": rows})
+	j := with(coldJob(), facts{"weather.forecast": rows, "weather.start_hour": 0.0})
 	first := known(t, "freeze_hour", j).Best
 	assert.Greater(t, first, 30.0)
 	later := known(t, "freeze_hour", with(j, facts{"weather.start_hour": 24.0})).Best
@@ -185,11 +185,11 @@ func TestUnknownFactsBoundTheCold(t *testing.T) {
 			"weather.air": air, "weather.low": min(max(grid("low", -20, 80), air-50), air+19), "weather.high": grid("high", 0, 110), "weather.wind": grid("wind", 0, 30),
 			"member.thickness": grid("thickness", 2, 36), "load.temperature": grid("placed", 50, 95), "ground.temperature": grid("ground", 25, 100),
 			"mix.cementitious": grid("cement", 350, 900), "order.strength": grid("strength", 2500, 6000),
-			"member.kind":        rapid.SampledFrom([]string{"slab on ground", "suspended slab", "wall"}).Draw(t, "kind"),
-			"protection.cover":   rapid.SampledFrom([]string{"none", "blankets", "enclosure"}).Draw(t, "cover"),
-			"mix.cement_type":    rapid.SampledFrom([]string{"I", "II", "III", "IV", "V", "IL", "blended"}).Draw(t, "cement type"),
-			"cold.accelerator":   rapid.SampledFrom([]string{"none", "calcium chloride", "non-chloride"}).Draw(t, "accelerator"),
-			"protection.r_value": grid("R", 0.5, 20), "protection.enclosure_temperature": grid("tent", 40, 90),
+			"member.kind":      rapid.SampledFrom([]string{"slab on ground", "suspended slab", "wall"}).Draw(t, "kind"),
+			"protection.cover": rapid.SampledFrom([]string{"none", "blankets", "enclosure"}).Draw(t, "cover"),
+			"mix.cement_type":  rapid.SampledFrom([]string{"I", "II", "III", "IV", "V", "IL", "blended"}).Draw(t, "cement type"),
+			"cold.accelerator": rapid.SampledFrom([]string{"none", "calcium chloride", "non-chloride"}).Draw(t, "accelerator"),
+			"job.start":        grid("start", 0, 20), "protection.r_value": grid("R", 0.5, 20), "protection.enclosure_temperature": grid("tent", 40, 90),
 			"protection.removal_outside": grid("outside", -20, 70),
 			"ground.state":               rapid.SampledFrom([]string{"frozen", "thawed", "not frozen"}).Draw(t, "state"),
 			"protection.service":         rapid.SampledFrom([]string{"no load not exposed", "no load exposed", "partial load exposed", "full load"}).Draw(t, "service"),

@@ -8,20 +8,42 @@ import (
 // makes it coldest and warmest; what it states beyond these bounds counts as the bound, so that learning a fact never
 // leads out of the range.
 var (
-	coldNeeds  = []string{"figure.overnight_low", "member.thickness", "member.kind", "load.temperature"}
+	coldNeeds  = []string{"member.thickness", "member.kind", "load.temperature"}
 	coldBounds = []Bound{
 		{Fact: "weather.high", Lowest: -70.0, Highest: 140.0},
 		{Fact: "weather.wind", Lowest: mostWind, Highest: leastWind, Apart: true}, // it cools in cold air and warms above cold ground
 		{Fact: "ground.temperature", Lowest: coldestGround, Highest: warmestGround},
 		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
 	}
-	// Without a forecast a daily course is made, from the usual hour on.
-	coldAssumes = []string{"weather.forecast", "weather.start_hour", "job.start", "ground.state"}
+	// What is placed in the evening goes into the night, what is placed in the morning into the day.
+	startBound  = Bound{Fact: "job.start", Lowest: 18.0, Highest: 6.0, Also: []any{0.0, 12.0}}
+	coldAssumes = []string{"ground.state"}
 )
 
+// noContradiction is Within where a rougher way may come out far from a better one: an answer must not hang on it.
+const noContradiction = 1e6
+
+// coldWays gives the two ways in which a placement is run: through the hours of a forecast, or through days that are made
+// from the low and the high. They say the same where both are stated, but for what a forecast knows better.
+func coldWays(needs []string, bounds []Bound, compute func(c *Calc) (Value, error)) []Way {
+	bounds = slices.Concat(coldBounds, bounds)
+	return []Way{
+		{Needs: slices.Concat(needs, []string{"weather.forecast", "weather.start_hour"}), Sharpens: bounds, Assumes: coldAssumes, Compute: compute},
+		{Needs: slices.Concat(needs, []string{"weather.low"}), Sharpens: slices.Concat(bounds, []Bound{startBound}), Assumes: coldAssumes, Compute: compute},
+	}
+}
+
+// lowAhead is the low that a way goes by.
+func lowAhead(c *Calc) float64 {
+	if c.names("weather.low") {
+		return c.Num("weather.low")
+	}
+	low, _ := coldestOf(c)
+	return low
+}
+
 const (
-	usualStart    = 13.0 // o'clock, when the last of a morning's placement lies there
-	leastSwing    = 8.0  // of the air between low and high, dF
+	leastSwing    = 8.0 // of the air between low and high, dF
 	mostSwing     = 35.0
 	leastWind     = 3.0   // mph: no day is calmer throughout
 	mostWind      = 30.0  // mph
@@ -50,6 +72,23 @@ func corner(c *Calc) float64 {
 		}
 		return 1
 	}
+	if c.names("job.start") && !c.Stated("job.start") {
+		switch c.fact("job.start") {
+		case startBound.Lowest:
+			return -1
+		case startBound.Highest:
+			return 1
+		}
+	}
+	return 0
+}
+
+// startUnknown is how far a time may lie outside what the hours of the start that are tried give, h: half of what they lie
+// apart.
+func startUnknown(c *Calc) float64 {
+	if c.names("job.start") && !c.Stated("job.start") {
+		return 6 * corner(c)
+	}
 	return 0
 }
 
@@ -69,7 +108,13 @@ func onGround(kind string) bool {
 }
 
 // degreesOut moves a temperature in °F outward at an end of the unknown facts.
-func degreesOut(c *Calc, f float64) float64 { return f + 1.5*corner(c) }
+func degreesOut(c *Calc, f float64) float64 {
+	out := 1.5
+	if c.names("job.start") && !c.Stated("job.start") {
+		out = 4
+	}
+	return f + out*corner(c)
+}
 
 // hoursOut moves a time that is longer the warmer it is (sign 1) or the colder it is (sign -1) outward.
 func hoursOut(c *Calc, v Value, sign float64) Value {

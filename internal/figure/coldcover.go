@@ -3,56 +3,58 @@ package figure
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"hearsay/internal/heat"
 )
 
 // coverNeededFigures are those of the cover that keeps a placement from freezing.
 func coverNeededFigures() []Figure {
-	needs, bounds := coldNeeds, slices.Concat(coldBounds, gainBounds)
 	return []Figure{
 		{
 			Name: "r_needed", Title: "R-value of the cover needed", Unit: "R",
 			Method: "least cover, found by trying, under which no place comes down to {35 F} before it has 500 psi by the slowest of three methods; rounded up to a tenth, and {100 R} where none is enough",
 			Cites:  curves,
-			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
+			Within: noContradiction,
+			Ways: coldWays(coldNeeds, gainBounds, func(c *Calc) (Value, error) {
 				need, err := findCover(c)
 				if err == nil && !need.Possible {
 					return Exact(noCover), nil
 				}
 				least, _ := leastInFrost(c)
-				return Exact(math.Max(roundedR(need.R), least)), err
-			}}},
+				out := max(0, roundedR(need.R*(1-0.1*corner(c)))-0.1*corner(c)) // at an end of the unknown facts a little outward
+				return Exact(math.Max(out, least)), err
+			}),
 		},
 		{
 			Name: "cover_hours_needed", Title: "hours that the cover must stay", Unit: "h",
 			Method: "time to 500 psi under the least cover, by the slowest of three methods; rounded up to an hour",
 			Cites:  curves,
-			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
+			Within: noContradiction,
+			Ways: coldWays(coldNeeds, gainBounds, func(c *Calc) (Value, error) {
 				need, err := findCover(c)
 				_, least := leastInFrost(c)
 				return Exact(math.Max(math.Ceil(math.Min(need.Hours, window)), least)), err
-			}}},
+			}),
 		},
 		{
 			Name: "lowest_with_needed_cover", Title: "lowest slab temperature with the cover needed, until it has 500 psi", Unit: "F",
 			Method: runMethod,
 			Cites:  curves,
-			Ways: []Way{{Needs: needs, Sharpens: bounds, Assumes: coldAssumes, Compute: func(c *Calc) (Value, error) {
+			Within: noContradiction,
+			Ways: coldWays(coldNeeds, gainBounds, func(c *Calc) (Value, error) {
 				need, err := findCover(c)
 				if err == nil && !need.Possible {
 					err = fmt.Errorf("no cover alone keeps it from freezing until it has 500 psi: heat it")
 				}
 				return Exact(fahrenheit(need.Lowest)), err
-			}}},
+			}),
 		},
 	}
 }
 
 // leastInFrost is the cover and the hours of it that a thin section gets in hard frost even where it would not freeze: R and h.
 func leastInFrost(c *Calc) (r, hours float64) {
-	if c.Figure("overnight_low").Best >= c.Of("cold.hard_frost") || c.Num("member.thickness") >= c.Of("cold.section_classes", "thin") {
+	if lowAhead(c) >= c.Of("cold.hard_frost") || c.Num("member.thickness") >= c.Of("cold.section_classes", "thin") {
 		return 0, 0
 	}
 	r, hours = c.Of("cold.least_cover_in_frost"), 24*c.Of("cold.least_days_in_frost")

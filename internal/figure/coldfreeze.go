@@ -23,7 +23,7 @@ func freezeHour(c *Calc) (Value, error) {
 	at := func(f float64) heat.Freeze {
 		// At an end of the unknown facts it freezes a little sooner or later: a night can pass by a fraction of a degree.
 		freeze := h.Freeze(celsius(f - 1.5*corner(c)))
-		freeze.Hour = math.Min(freeze.Hour, never)
+		freeze.Hour = math.Min(max(0, freeze.Hour+startUnknown(c)), never)
 		return freeze
 	}
 	usual := at(points["usual"])

@@ -16,7 +16,7 @@ func edgeLiftFigures() []Figure {
 	lift := func(name, title, how string, change func(l *lookup, s *curled)) Figure {
 		return Figure{Name: name, Title: title, Unit: "in", Method: method + how, Cites: cites, Ways: []Way{{
 			Needs:    []string{"figure.joint_span"},
-			Sharpens: []Bound{{Fact: "member.thickness", Lowest: thickestSlab, Highest: thinnestSlab}},
+			Sharpens: []Bound{{Fact: "member.thickness", Lowest: 240.0, Highest: 0.5}},
 			Compute: func(c *Calc) (Value, error) {
 				l := lookup{c: c}
 				s := curledSlab(&l, c)

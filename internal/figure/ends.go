@@ -172,8 +172,8 @@ func (s *Sheet) split(ends *[]map[string]any, bounds []Bound, override map[strin
 		if _, split := (*ends)[0][b.Fact]; split { // for another figure, with every end of the others
 			continue
 		}
-		if b.Apart {
-			*ends = double(*ends, []Bound{b})
+		if b.Apart || len(b.Also) > 0 {
+			*ends = each(*ends, b)
 			continue
 		}
 		joint = append(joint, b)
@@ -182,6 +182,22 @@ func (s *Sheet) split(ends *[]map[string]any, bounds []Bound, override map[strin
 		*ends = double(*ends, joint)
 	}
 	return missing
+}
+
+// each gives every end once for each value to try of a fact that stands apart.
+func each(ends []map[string]any, b Bound) []map[string]any {
+	var all []map[string]any
+	for _, end := range ends {
+		for _, value := range append([]any{b.Lowest, b.Highest}, b.Also...) {
+			one := maps.Clone(end)
+			if one == nil {
+				one = map[string]any{}
+			}
+			one[b.Fact] = value
+			all = append(all, one)
+		}
+	}
+	return all
 }
 
 // double gives every end twice: with the lowest values of these bounds, and with the highest.

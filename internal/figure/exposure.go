@@ -93,7 +93,7 @@ func airFigure(name, wet, what string) Figure {
 		Method: "from a table, by aggregate size and exposure; above 5,000 psi one per cent less",
 		Ways: []Way{{
 			Sharpens: []Bound{
-				{Fact: "order.aggregate", Lowest: 6.0, Highest: 0.375},
+				{Fact: "order.aggregate", Lowest: 6.0, Highest: 0.1},
 				{Fact: "order.strength", Lowest: 20000.0, Highest: 500.0},
 			},
 			Compute: func(c *Calc) (Value, error) { return airNeeded(c, wet) },
@@ -106,9 +106,9 @@ func airNeeded(c *Calc, wet string) (Value, error) {
 	if err != nil {
 		return Value{}, err
 	}
-	row, err := rowBelow(table, c.Num("order.aggregate"))
+	row, err := rowBelow(table, inTable(c, table, c.Num("order.aggregate")))
 	if err != nil {
-		return Value{}, fmt.Errorf("the table of air begins at {0.375 in} aggregate: %w", err)
+		return Value{}, err
 	}
 	air := table[row]
 	c.Step("aggregate of %s, %s wet when it freezes: %s", Q(c.Num("order.aggregate"), "in"), wet, Q(air, "%"))
@@ -129,6 +129,16 @@ func airNeeded(c *Calc, wet string) (Value, error) {
 
 // sizeTolerance lets the metric names of aggregate sizes (19 mm for 3/4 in) find their row.
 const sizeTolerance = 1.03
+
+// inTable is a size of stone, or the first row of the table where it is smaller: then at least the air of that row is needed.
+func inTable(c *Calc, table map[string]float64, size float64) float64 {
+	rows, err := rowsOf(table)
+	if err != nil || size >= rows[0].key/sizeTolerance {
+		return size
+	}
+	c.Assume("the table begins at stone of %s; %s is taken as that", Q(rows[0].key, "in"), Q(size, "in"))
+	return rows[0].key
+}
 
 // rowBelow finds the row of a table keyed by sizes that holds for a size: the largest not above it.
 func rowBelow(table map[string]float64, size float64) (string, error) {

@@ -43,6 +43,8 @@ type Bound struct {
 	// Apart says that the other facts decide which of the two values gives the lowest result: both are tried with each
 	// end of the others.
 	Apart bool
+	// Also are further values to try, where the result can lie outside what the two ends give. The fact then stands apart.
+	Also []any
 }
 
 // Value is what a computation gives: a best value in the range Low to High. An exact value has all three equal.

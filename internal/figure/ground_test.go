@@ -94,7 +94,7 @@ func TestHotDay(t *testing.T) {
 		}
 		rows = append(rows, map[string]float64{"hour": float64(hour), "air": air, "dew_point": 58, "wind": wind})
 	}
-	f := facts{"load.temperature": 88.0, "weather.forecast": rows}
+	f := facts{"load.temperature": 88.0, "weather.forecast": rows, "weather.start_hour": 0.0, "job.hours": 4.0}
 	best := known(t, "best_start", f).Best
 	assert.Greater(t, best, 8.0)
 	assert.Greater(t, known(t, "start_evaporation", f).Best, known(t, "best_start_evaporation", f).Best)

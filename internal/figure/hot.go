@@ -12,7 +12,7 @@ import (
 func hotFigures() []Figure {
 	menzel := []limit.Cite{{Source: "menzel", Where: "formula behind the ACI 305R nomograph", Basis: limit.Memory}}
 	start := func(name, title, unit string, pick func(c *Calc, all []heat.Start, best heat.Start) (Value, error)) Figure {
-		way := Way{Needs: []string{"load.temperature", "weather.forecast"}, Assumes: []string{"weather.start_hour", "job.hours"}}
+		way := Way{Needs: []string{"load.temperature", "weather.forecast", "weather.start_hour", "job.hours"}}
 		way.Compute = func(c *Calc) (Value, error) {
 			all, best, err := starts(c)
 			if err != nil {
@@ -31,11 +31,14 @@ func hotFigures() []Figure {
 		},
 		{
 			Name: "warmest_air", Title: "warmest air ahead", Unit: "F",
-			Method: "the warmest hour of the forecast, or the air temperature while placing",
-			Within: 60, // the day warms after the start
+			Method: "the warmest hour of the forecast, or the high, which lies near the air temperature while placing and not below it",
+			Within: noContradiction, // the day warms after the start: no contradiction, but an answer must not hang on it
 			Ways: []Way{
 				{Needs: []string{"weather.forecast"}, Compute: warmestHour},
-				{Needs: []string{"weather.air"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("weather.air")), nil }},
+				{Needs: []string{"weather.air"}, Sharpens: []Bound{{Fact: "weather.high", Lowest: -70.0, Highest: 140.0}}, Compute: func(c *Calc) (Value, error) {
+					air := c.Num("weather.air")
+					return Exact(clamp(c.Num("weather.high"), air, air+mostWarming)), nil
+				}},
 			},
 			Private: true,
 		},
@@ -69,6 +72,9 @@ func hotFigures() []Figure {
 		}),
 	}
 }
+
+// mostWarming is how much warmer than the air while placing a day becomes at most, dF.
+const mostWarming = 35.0
 
 func warmestHour(c *Calc) (Value, error) {
 	high := math.Inf(-1)
@@ -105,9 +111,8 @@ func starts(c *Calc) ([]heat.Start, heat.Start, error) {
 	if !w.Has(heat.HasWind | heat.HasHumidity) {
 		return nil, heat.Start{}, fmt.Errorf("the forecast needs wind and humidity or dew point for every hour")
 	}
-	usual := c.Of("hot.open_hours")
-	open, placed := c.NumOr("job.hours", usual), celsius(c.Num("load.temperature"))
-	at := w.At(c.NumOr("weather.start_hour", 0)).Air
+	open, placed := c.Num("job.hours"), celsius(c.Num("load.temperature"))
+	at := w.At(c.Num("weather.start_hour")).Air
 	const follows = 0.2
 	c.Assume("the surface lies open for %s; concrete placed at another hour is warmer or colder by a fifth of the difference of the air", Q(open, "h"))
 	all := heat.Starts(w, open, func(air float64) float64 { return placed + follows*(air-at) })
@@ -119,7 +124,7 @@ func starts(c *Calc) ([]heat.Start, heat.Start, error) {
 }
 
 func plannedStart(c *Calc, all []heat.Start) (heat.Start, error) {
-	planned := c.NumOr("weather.start_hour", 0)
+	planned := c.Num("weather.start_hour")
 	for _, s := range all {
 		if math.Abs(s.Hour-planned) < 0.51 {
 			return s, nil

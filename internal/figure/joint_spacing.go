@@ -17,7 +17,7 @@ var (
 	}
 	largestBounds = append(slices.Clone(thicknessBounds), Bound{Fact: "mix.shrinkage", Lowest: 2500.0, Highest: 50.0})
 	spanBounds    = []Bound{
-		{Fact: "joints.made", Lowest: true, Highest: false},
+		{Fact: "joints.made", Lowest: true, Highest: false, Apart: true},
 		{Fact: "joints.spacing", Lowest: 0.5, Highest: 1000.0},
 		{Fact: "member.length", Lowest: 0.5, Highest: 5000.0},
 		{Fact: "member.width", Lowest: 0.3, Highest: 5000.0},
@@ -25,13 +25,13 @@ var (
 )
 
 // The thicknesses between which that of a slab on ground lies, in inches, where it is not stated.
-const thinnestSlab, thickestSlab = 2.0, 240.0
+const thinnestSlab, thickestSlab = 0.5, 240.0
 
 // turnedRound gives the bounds of a figure for one that falls as that one rises.
 func turnedRound(bounds []Bound) []Bound {
 	turned := make([]Bound, len(bounds))
 	for i, b := range bounds {
-		turned[i] = Bound{Fact: b.Fact, Lowest: b.Highest, Highest: b.Lowest}
+		turned[i] = Bound{Fact: b.Fact, Lowest: b.Highest, Highest: b.Lowest, Apart: b.Apart, Also: b.Also}
 	}
 	return turned
 }

@@ -11,7 +11,7 @@ import (
 // settingSharpens are the facts that change the time of set: fast ones first.
 var settingSharpens = []Bound{
 	{Fact: "order.retarder", Lowest: false, Highest: true},
-	{Fact: "cold.accelerator", Lowest: "calcium chloride", Highest: "none"},
+	{Fact: "cold.accelerator", Lowest: "calcium chloride", Highest: "none", Also: []any{"non-chloride"}},
 	{Fact: "cold.chloride_dose", Lowest: 20.0, Highest: 0.0},
 }
 

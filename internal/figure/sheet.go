@@ -20,6 +20,8 @@ type Sheet struct {
 	facts   Facts
 	results map[string]*Result
 	busy    map[string]bool
+	chosen  map[string]int    // figure to the way that counts, where it is not the first
+	torn    map[string][]int  // figure to the ways that come out otherwise than the one that counts
 	memory  map[string]memory // of slow computations, by all they depend on
 	draws   bool              // courses are wanted
 }
@@ -31,7 +33,7 @@ type memory struct {
 
 // Sheet starts the figures of one job. It is not safe for use by several goroutines at once.
 func (s *Set) Sheet(facts Facts) *Sheet {
-	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}, memory: map[string]memory{}}
+	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}, torn: map[string][]int{}, memory: map[string]memory{}}
 }
 
 // Result computes a figure by name. An unknown name gives a result with a Problem.
@@ -73,7 +75,8 @@ func (s *Sheet) result(name string, override map[string]any) *Result {
 func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	var lacking [][]string
 	var problem string
-	var found, failed *Result
+	var failed *Result
+	var came []outcome
 	for i := range f.Ways {
 		w := &f.Ways[i]
 		missing, why := s.missing(w, override)
@@ -83,21 +86,17 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 		case len(missing) > 0:
 			lacking = append(lacking, missing)
 		default:
-			r := s.run(f, w, override)
-			if r.Problem != "" {
+			if r := s.run(f, w, override); r.Problem != "" {
 				failed = r
-			} else if found == nil {
-				found = r
-			} else if override == nil && !agree(f, found, r) { // a value tried at an end may well disagree
-				return &Result{Figure: f, Cites: f.Cites, Problem: fmt.Sprintf(
-					"the facts contradict each other: they give a %s of %.4g and of %.4g", f.Title, found.Best, r.Best)}
-			} else if sharper(r, found) {
-				found = r
+			} else if r.Known || r.Bounded {
+				came = append(came, outcome{i, r})
+			} else {
+				lacking = append(lacking, r.Missing)
 			}
 		}
 	}
-	if found != nil {
-		return found
+	if len(came) > 0 {
+		return s.settle(f, came, override)
 	}
 	r := &Result{Figure: f, Cites: f.Cites}
 	if len(lacking) == 0 {
@@ -124,20 +123,25 @@ func agree(f *Figure, a, b *Result) bool {
 		a, b = b, a
 	}
 	if f.Overlap && (a.Known || a.Bounded) && (b.Known || b.Bounded) {
-		slack := 1e-9 * (math.Abs(a.High) + math.Abs(b.High))
-		return a.Low <= b.High+slack && b.Low <= a.High+slack
+		rounding := 1e-9 * (math.Abs(a.High) + math.Abs(b.High))
+		return a.Low <= b.High+rounding && b.Low <= a.High+rounding
 	}
 	if !a.Known || !b.Known && !b.Bounded {
 		return true
 	}
-	within := f.Within
-	if within == 0 {
-		within = 0.03*math.Max(math.Abs(a.Best), math.Abs(b.Best)) + 1e-9
-	}
 	if b.Known {
-		return math.Abs(a.Best-b.Best) <= within
+		return math.Abs(a.Best-b.Best) <= slack(f, math.Max(math.Abs(a.Best), math.Abs(b.Best)))
 	}
+	within := slack(f, math.Abs(a.Best))
 	return a.Best >= b.BestLow-within && a.Best <= b.BestHigh+within
+}
+
+// slack is how far two ways may lie apart without contradicting each other, at a value of the figure.
+func slack(f *Figure, at float64) float64 {
+	if f.Within > 0 {
+		return f.Within
+	}
+	return 0.03*at + 1e-9
 }
 
 // missing lists the facts a way lacks; why is set when a figure it needs cannot be computed at all.

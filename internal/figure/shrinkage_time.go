@@ -9,7 +9,7 @@ import (
 // shrinkageTimeFigures are those of drying shrinkage at the age when joints are filled: how much of it is over, and how
 // much is still to come.
 func shrinkageTimeFigures() []Figure {
-	cured := Bound{Fact: "cure.days", Lowest: 0.0, Highest: 28.0}
+	cured := Bound{Fact: "cure.days", Lowest: 0.0, Highest: 365.0}
 	return []Figure{
 		{
 			Name: "shrinkage_to_come_aci209", Title: "share of the drying shrinkage still to come by ACI 209", Unit: "%",

@@ -36,9 +36,9 @@ func placement(c *Calc) (site, error) {
 	if j.Weather, err = coldWeather(c); err != nil {
 		return j, err
 	}
-	// A forecast, its start and the hour of the day are the same all over a sheet.
-	j.key = fmt.Sprint(mass, c.Num("load.temperature"), j.Section.Thickness, c.Text("member.kind"), c.Num("ground.temperature"),
-		c.Figure("overnight_low").Best, c.Num("weather.high"), c.Num("weather.wind"))
+	// What a forecast says, its start and the hour of the day are the same all over a sheet.
+	j.key = fmt.Sprint(c.names("weather.forecast"), mass, c.Num("load.temperature"), j.Section.Thickness, c.Text("member.kind"), c.Num("ground.temperature"),
+		lowAhead(c), c.Num("weather.high"), c.Num("weather.wind"))
 	j.Face.Sky = skySeen(c, j.Weather)
 	forms := c.Of("cold.formwork_r") * rsi
 	j.Section.Edge = &heat.Edge{R: forms} // where it freezes first
@@ -93,14 +93,14 @@ func groundTop(c *Calc) float64 {
 	if c.Stated("ground.state") && c.Text("ground.state") != "frozen" {
 		least = 32
 	}
-	return clamp(c.Num("ground.temperature"), least, clamp(c.Figure("overnight_low").Best+groundAbove, 32, warmestGround))
+	return clamp(c.Num("ground.temperature"), least, clamp(lowAhead(c)+groundAbove, 32, warmestGround))
 }
 
 // coldWeather is the forecast where there is one, and otherwise a daily course from the low.
 func coldWeather(c *Calc) (heat.Weather, error) {
 	wind := clamp(c.Num("weather.wind"), leastWind, mostWind) * metersPerSecond
 	if !c.Stated("weather.forecast") {
-		low, start := c.Figure("overnight_low").Best, c.NumOr("job.start", usualStart)
+		low, start := lowAhead(c), c.Num("job.start")
 		high := clamp(c.Num("weather.high"), low+leastSwing, low+mostSwing)
 		c.Assume("days that run from %s at 6:00 to %s at 15:00 and back, the concrete placed at %.4g o'clock", Q(low, "F"), Q(high, "F"), start)
 		return heat.Daily(celsius(low), celsius(high), heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}, start, window, heat.HasWind), nil
@@ -109,7 +109,7 @@ func coldWeather(c *Calc) (heat.Weather, error) {
 	if err != nil {
 		return w, err
 	}
-	return w.Fill(heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}).From(c.NumOr("weather.start_hour", 0)), nil
+	return w.Fill(heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}).From(c.Num("weather.start_hour")), nil
 }
 
 // forecast turns the rows of an hourly forecast, in the units of its columns, into weather.

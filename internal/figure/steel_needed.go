@@ -14,9 +14,9 @@ func steelNeededFigures() []Figure {
 	return []Figure{
 		{
 			Name: "steel_yield", Title: "yield strength of the steel", Unit: "psi",
-			Method: "as stated; not stated, Grade 40 to Grade 80",
+			Method: "as stated; not stated, any that reinforcement has; the code minimum changes at Grade 60",
 			Ways: []Way{{
-				Sharpens: []Bound{{Fact: "steel.yield", Lowest: 80000.0, Highest: 40000.0}},
+				Sharpens: []Bound{{Fact: "steel.yield", Lowest: 120000.0, Highest: 30000.0, Also: []any{59999.0, 60000.0}}},
 				Compute:  func(c *Calc) (Value, error) { return Exact(c.Num("steel.yield")), nil },
 			}},
 			Private: true,

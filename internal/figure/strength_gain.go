@@ -8,10 +8,11 @@ import (
 	"hearsay/internal/limit"
 )
 
-// gainSharpens are the facts that a share of the 28-day strength at an age hangs on: slow ones first.
+// gainSharpens are the facts that a share of the 28-day strength at an age hangs on: slow ones first. Slow cements overtake
+// quick ones after 28 days, so each stands apart.
 var gainSharpens = []Bound{
-	{Fact: "cure.temperature", Lowest: 32.0, Highest: mostWarmth},
-	{Fact: "mix.cement_type", Lowest: "IV", Highest: "III"},
+	{Fact: "cure.temperature", Lowest: -20.0, Highest: mostWarmth, Apart: true},
+	{Fact: "mix.cement_type", Lowest: "IV", Highest: "III", Also: []any{"I"}},
 	{Fact: "cold.accelerator", Lowest: "none", Highest: "calcium chloride"},
 }
 
@@ -67,7 +68,7 @@ func strengthGainFigures() []Figure {
 			Name: "strip_age", Title: "age in hours at 50 °F", Unit: "h", Cites: []limit.Cite{maturity},
 			Method: "age times the speed of hydration at this temperature over that at 50 °F",
 			Ways: []Way{{
-				Needs: []string{"strength.action_after"}, Sharpens: []Bound{{Fact: "cure.temperature", Lowest: 32.0, Highest: 110.0}},
+				Needs: []string{"strength.action_after"}, Sharpens: []Bound{{Fact: "cure.temperature", Lowest: -20.0, Highest: 180.0}},
 				Compute: func(c *Calc) (Value, error) {
 					speed := stripSpeed(c.Num("cure.temperature"))
 					v := c.Num("strength.action_after") * speed
@@ -80,7 +81,7 @@ func strengthGainFigures() []Figure {
 			Name: "hours_to_strip", Title: "age at which side forms may come off", Unit: "h", Cites: []limit.Cite{maturity},
 			Method: "least age above 50 °F, longer where it is colder and shorter where it is warmer by the speed of hydration",
 			Ways: []Way{{
-				Sharpens: []Bound{{Fact: "cure.temperature", Lowest: 110.0, Highest: 32.0}},
+				Sharpens: []Bound{{Fact: "cure.temperature", Lowest: 180.0, Highest: -20.0}},
 				Compute: func(c *Calc) (Value, error) {
 					v := math.Ceil(10*c.Of("strength.strip_hours")/stripSpeed(c.Num("cure.temperature"))) / 10
 					c.Step("%s at %s are %s at %s", Q(c.Of("strength.strip_hours"), "h"), Q(50, "F"), Q(v, "h"), Q(c.Num("cure.temperature"), "F"))

@@ -19,7 +19,7 @@ func volumeFigures() []Figure {
 			Name: "forms_volume", Title: "volume of the forms", Unit: "yd3",
 			Method: "length times width times thickness for slabs and footings, length times height times thickness for walls, or area times thickness", Cites: takeOff,
 			Ways: []Way{
-				{Needs: []string{"member.area", "member.thickness"}, Compute: func(c *Calc) (Value, error) {
+				{Needs: []string{"member.area"}, Sharpens: sideBounds[2:], Compute: func(c *Calc) (Value, error) {
 					v := c.Num("member.area") * c.Num("member.thickness") / 12 / c.Of("mix.yard")
 					c.Step("%s x %s = %s", Q(c.Num("member.area"), "ft2"), Q(c.Num("member.thickness"), "in"), Q(v, "yd3"))
 					return Exact(v), nil

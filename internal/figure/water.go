@@ -30,7 +30,7 @@ func waterFigures() []Figure {
 		{
 			Name: "water_allowed", Title: "water still allowed on the load", Unit: "gal",
 			Method: "the lesser of what the ratio ordered and what the ticket allow; where only one of them is known, no more than that", Cites: ratioByMass,
-			Within: 1000, // what one of them allows is no contradiction to the lesser of both
+			Within: noContradiction, // what one of them allows is no contradiction to the lesser of both
 			Ways: []Way{
 				{Needs: []string{"figure.ratio_water", "figure.ticket_water"}, Compute: func(c *Calc) (Value, error) {
 					ratio, ticket := c.Figure("ratio_water").Best, c.Figure("ticket_water").Best

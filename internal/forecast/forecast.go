@@ -44,7 +44,7 @@ func Read(name string, text []byte) (*Forecast, error) {
 }
 
 // State states a forecast in a job. Where the forecast tells the time and the job says when it starts, its hour in the
-// forecast is stated, too.
+// forecast is stated, too; where the forecast tells no time, its hour 0 is the start.
 func (f *Forecast) State(d *job.Dictionary, j *job.Job) error {
 	if err := j.State(d, Fact, f.Rows); err != nil {
 		return err
@@ -53,6 +53,12 @@ func (f *Forecast) State(d *job.Dictionary, j *job.Job) error {
 		if err := j.State(d, StartFact, Written(hour)); err != nil {
 			return fmt.Errorf("the forecast begins %s, the job %g hours later: %w", f.Begins.Format(time.RFC3339), hour, err)
 		}
+	}
+	if _, told := j.Value(StartFact); !told && f.Begins.IsZero() {
+		if err := j.State(d, StartFact, Written(0)); err != nil {
+			return err
+		}
+		j.Warnings = append(j.Warnings, "The forecast tells no time of day: its hour 0 is taken as the start of the work. State "+StartFact+" where it starts at another.")
 	}
 	return j.Follow(d)
 }

@@ -203,12 +203,16 @@ func (r *reader) fact(path string, n *ast.MappingValueNode) {
 func (r *reader) contradiction(err error) {
 	p := Problem{File: r.name, Text: err.Error()}
 	var c *Contradiction
-	if errors.As(err, &c) {
-		at := c.Other
-		if at.Line == 0 {
-			at = c.One
-		}
-		p.Line, p.Column = at.Line, at.Column
+	var i *Impossible
+	var all []Stated
+	switch {
+	case errors.As(err, &c):
+		all = []Stated{c.Other, c.One}
+	case errors.As(err, &i):
+		all = i.Against
+	}
+	if at := slices.IndexFunc(all, func(s Stated) bool { return s.Line > 0 }); at >= 0 {
+		p.Line, p.Column = all[at].Line, all[at].Column
 	}
 	r.problems = append(r.problems, p)
 }

@@ -159,7 +159,9 @@ func (j *Job) Follow(d *Dictionary) error {
 		}
 		for _, f := range d.closed {
 			if _, ok := j.Find(f.Path); !ok {
-				j.onlyOne(d, f)
+				if err := j.onlyOne(d, f); err != nil {
+					return err
+				}
 			}
 		}
 		if done == len(j.Stated) {
@@ -184,17 +186,39 @@ func (j *Job) apart() error {
 	return nil
 }
 
-// onlyOne states a fact when all but one of its values would imply what is not so.
-func (j *Job) onlyOne(d *Dictionary, f *Fact) {
+// onlyOne states a fact when all but one of its values would imply what is not so. It fails when all of them would, unless
+// the fact is one that need not have a value: where no joints are made, there is no way of making them.
+func (j *Job) onlyOne(d *Dictionary, f *Fact) error {
+	if slices.ContainsFunc(f.Implies, func(i Implication) bool { return i.Stated }) {
+		return nil
+	}
 	var left []any
+	var against []Stated
 	for _, v := range f.values() {
-		if j.allows(d, f, v) {
+		if other, ok := j.against(d, f, v); ok {
+			against = append(against, other)
+		} else {
 			left = append(left, v)
 		}
 	}
-	if len(left) == 1 {
+	switch len(left) {
+	case 0:
+		return &Impossible{Fact: f, Against: distinct(against)}
+	case 1:
 		j.put(Stated{Fact: f, Value: left[0], Text: fmt.Sprint(left[0]), From: "the rest of what is stated"})
 	}
+	return nil
+}
+
+// distinct keeps each statement once.
+func distinct(stated []Stated) []Stated {
+	var kept []Stated
+	for _, s := range stated {
+		if !slices.ContainsFunc(kept, func(k Stated) bool { return k.Fact == s.Fact }) {
+			kept = append(kept, s)
+		}
+	}
+	return kept
 }
 
 // values lists what a flag or a choice can be.
@@ -209,24 +233,24 @@ func (f *Fact) values() []any {
 	return values
 }
 
-// allows says whether a value of a fact implies nothing that is known to be otherwise.
-func (j *Job) allows(d *Dictionary, f *Fact, value any) bool {
+// against finds what is known to be otherwise than a value of a fact would imply.
+func (j *Job) against(d *Dictionary, f *Fact, value any) (Stated, bool) {
 	for _, imp := range f.Implies {
 		if !imp.holds(value) {
 			continue
 		}
-		for path, then := range imp.Then {
-			known, ok := j.Value(path)
+		for _, path := range sortedKeys(imp.Then) {
+			known, ok := j.Find(path)
 			if !ok {
 				continue
 			}
 			target, _ := d.Fact(path)
-			if want, err := target.read(then); err == nil && want != known {
-				return false
+			if want, err := target.read(imp.Then[path]); err == nil && want != known.Value {
+				return known, true
 			}
 		}
 	}
-	return true
+	return Stated{}, false
 }
 
 func (j *Job) imply(d *Dictionary, s Stated, then map[string]any) error {
@@ -254,6 +278,21 @@ type Contradiction struct{ One, Other Stated }
 
 func (c *Contradiction) Error() string {
 	return fmt.Sprintf("%s and %s contradict each other: correct one of them", c.One.say(), c.Other.say())
+}
+
+// Impossible says that whatever a fact was, it would contradict one of these statements.
+type Impossible struct {
+	Fact    *Fact
+	Against []Stated
+}
+
+func (i *Impossible) Error() string {
+	texts := make([]string, len(i.Against))
+	for k, s := range i.Against {
+		texts[k] = s.say()
+	}
+	return fmt.Sprintf("nothing that the %s (%s) could be agrees with all of these, which contradict each other: %s; correct one of them",
+		i.Fact.Name, i.Fact.Path, strings.Join(texts, ", "))
 }
 
 func (s Stated) say() string {

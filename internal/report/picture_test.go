@@ -34,6 +34,7 @@ ground: {temperature: 45 F, state: not frozen, soil: clay}
 protection: {cover: blankets, r_value: 2 R, days: 3 d}
 floor: {covering: resilient, days_to_covering: 60 d}
 weather:
+  start_hour: 0 h
   forecast:
 `)
 	for hour := range 97 {

@@ -174,15 +174,14 @@ func inputTerm(words ...string) *ast.Term {
 
 // judge judges by one practice: at once where its rule is plain and what it hangs on is known, by partial evaluation otherwise.
 func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
-	one := &Judgement{Practice: p, Status: NotHere}
 	if p.Pack != "" {
 		timed, done := context.WithTimeout(ctx, mostJudgingTime)
 		defer done()
 		ctx = timed
 	}
-	var err error
-	if p.Off == "" && !c.decide(one) {
-		err = c.evaluate(ctx, one)
+	one, err := c.status(ctx, p)
+	if err == nil {
+		err = c.hold(ctx, one)
 	}
 	if err == nil && one.Status != NotHere {
 		err = c.detail(ctx, one)
@@ -190,6 +189,15 @@ func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
 	one.Cites = c.cites(one)
 	one.Changed = c.book.changed(p, one.Cites)
 	return one, err
+}
+
+// status gives what a practice comes out as, without its numbers and mends.
+func (c *court) status(ctx context.Context, p *Practice) (*Judgement, error) {
+	one := &Judgement{Practice: p, Status: NotHere}
+	if p.Off != "" || c.decide(one) {
+		return one, nil
+	}
+	return one, c.evaluate(ctx, one)
 }
 
 // certain says that nothing is left on which a residue hangs.

@@ -29,6 +29,7 @@ type value struct {
 	text    string
 	flag    bool
 	bounded bool // of what is unknown: it lies from low to high
+	perhaps bool // of what is unknown: it may turn out to be nothing at all
 	low     float64
 	high    float64
 }
@@ -86,7 +87,7 @@ func factTerm(path string) term {
 		if v := c.missing(); v.kind == absent || f.Possible == nil || f.Kind != job.KindQuantity {
 			return v
 		}
-		return value{kind: unknown, bounded: true, low: f.Possible.Low, high: f.Possible.High}
+		return value{kind: unknown, bounded: true, perhaps: c.mayBeNone(f), low: f.Possible.Low, high: f.Possible.High}
 	}
 }
 
@@ -262,7 +263,11 @@ func (v value) against(op string, other value) truth {
 	if !ok || !ok2 {
 		return unsettled
 	}
-	return [...]truth{open: unsettled, yes: holds, no: fails}[overlap(op, low, high, least, most)]
+	t := [...]truth{open: unsettled, yes: holds, no: fails}[overlap(op, low, high, least, most)]
+	if t == holds && (v.perhaps || other.perhaps) {
+		return unsettled
+	}
+	return t
 }
 
 func (v value) bounds() (low, high float64, ok bool) {

@@ -85,7 +85,34 @@ func (c *court) decided(e *ast.Expr) verdict {
 	if !ok || !ok2 {
 		return open
 	}
-	return overlap(e.Operator().String(), low, high, least, most)
+	v := overlap(e.Operator().String(), low, high, least, most)
+	if v == yes && (c.mayBeNone(c.termFact(e.Operand(0))) || c.mayBeNone(c.termFact(e.Operand(1)))) {
+		return open // where there is no such value, nothing holds of it
+	}
+	return v
+}
+
+// termFact is the fact that a term names, or nil.
+func (c *court) termFact(t *ast.Term) *job.Fact {
+	if ref, ok := t.Value.(ast.Ref); ok {
+		return c.factOf(ref)
+	}
+	return nil
+}
+
+// mayBeNone says that a fact may turn out to have no value in this job: it would say something that is not known yet.
+func (c *court) mayBeNone(f *job.Fact) bool {
+	if f == nil {
+		return false
+	}
+	for _, i := range f.Implies {
+		for path := range i.Then {
+			if i.Stated && !c.stated(path) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // overlap judges a comparison of one range with another.
