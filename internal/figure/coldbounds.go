@@ -33,6 +33,14 @@ func coldWays(needs []string, bounds []Bound, compute func(c *Calc) (Value, erro
 	}
 }
 
+// startOf is the hour of the day at which a made-up day begins, o'clock.
+func startOf(c *Calc) float64 {
+	if c.names("job.start") {
+		return c.Num("job.start")
+	}
+	return 0
+}
+
 // lowAhead is the low that a way goes by.
 func lowAhead(c *Calc) float64 {
 	if c.names("weather.low") {

@@ -11,34 +11,27 @@ import (
 // coldRemovalFigures are those of taking the cover off, and of what the concrete must stand after that.
 func coldRemovalFigures() []Figure {
 	planned := slices.Concat(coldNeeds, []string{"protection.cover"})
-	bounds := slices.Concat(coldBounds, coverBounds, gainBounds)
 	return []Figure{
 		{
 			Name: "uncover_hour", Title: "hour from which the cover may come off all at once", Unit: "h",
 			Method: runMethod + ", up to each sixth hour under the cover and then bare: the first at which it has the days of protection it needs and 500 psi by the slowest of three methods, and falls no further in the day after than its section may",
 			Cites:  curves,
-			Ways: []Way{{
-				Needs:    slices.Concat(planned, []string{"figure.protection_days_to_plan", "figure.largest_drop"}),
-				Sharpens: bounds, Assumes: coldAssumes, Compute: uncoverHour,
-			}},
+			Within: noContradiction,
+			Ways:   coldWays(slices.Concat(planned, []string{"figure.protection_days_to_plan", "figure.largest_drop"}), slices.Concat(coverBounds, gainBounds), uncoverHour),
 		},
 		{
 			Name: "uncover_drop", Title: "fall of the surface in the day after the cover comes off as planned", Unit: "dF",
 			Method: runMethod + ", under the cover for the days planned and then bare; the largest fall of top, bottom and edge",
 			Cites:  curves[3:],
-			Ways: []Way{{
-				Needs:    slices.Concat(planned, []string{"protection.days"}),
-				Sharpens: slices.Concat(coldBounds, coverBounds), Assumes: coldAssumes, Compute: uncoverDrop,
-			}},
+			Within: noContradiction,
+			Ways:   coldWays(slices.Concat(planned, []string{"protection.days"}), coverBounds, uncoverDrop),
 		},
 		{
 			Name: "hours_to_frost_strength", Title: "hours to the strength for frosts while wet, under the cover planned", Unit: "h",
 			Method: runMethod + "; strength at the coldest place by three published pairs of curve and rate, the temperature after a week going on",
 			Cites:  curves,
-			Ways: []Way{{
-				Needs:    slices.Concat(planned, []string{"figure.strength_for_frosts", "order.strength"}),
-				Sharpens: slices.Concat(coldBounds, coverBounds, gainBounds[1:]), Assumes: coldAssumes, Compute: hoursToFrostStrength,
-			}},
+			Within: noContradiction,
+			Ways:   coldWays(slices.Concat(planned, []string{"figure.strength_for_frosts", "order.strength"}), slices.Concat(coverBounds, gainBounds[1:]), hoursToFrostStrength),
 		},
 		{
 			Name: "temperature_to_load", Title: "temperature to leave the plant at, to arrive no colder than it may be placed", Unit: "F",

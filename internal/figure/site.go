@@ -36,9 +36,9 @@ func placement(c *Calc) (site, error) {
 	if j.Weather, err = coldWeather(c); err != nil {
 		return j, err
 	}
-	// What a forecast says, its start and the hour of the day are the same all over a sheet.
+	// What a forecast says and its start are the same all over a sheet.
 	j.key = fmt.Sprint(c.names("weather.forecast"), mass, c.Num("load.temperature"), j.Section.Thickness, c.Text("member.kind"), c.Num("ground.temperature"),
-		lowAhead(c), c.Num("weather.high"), c.Num("weather.wind"))
+		lowAhead(c), c.Num("weather.high"), c.Num("weather.wind"), startOf(c))
 	j.Face.Sky = skySeen(c, j.Weather)
 	forms := c.Of("cold.formwork_r") * rsi
 	j.Section.Edge = &heat.Edge{R: forms} // where it freezes first
@@ -100,7 +100,7 @@ func groundTop(c *Calc) float64 {
 func coldWeather(c *Calc) (heat.Weather, error) {
 	wind := clamp(c.Num("weather.wind"), leastWind, mostWind) * metersPerSecond
 	if !c.Stated("weather.forecast") {
-		low, start := lowAhead(c), c.Num("job.start")
+		low, start := lowAhead(c), startOf(c)
 		high := clamp(c.Num("weather.high"), low+leastSwing, low+mostSwing)
 		c.Assume("days that run from %s at 6:00 to %s at 15:00 and back, the concrete placed at %.4g o'clock", Q(low, "F"), Q(high, "F"), start)
 		return heat.Daily(celsius(low), celsius(high), heat.Hour{Humidity: 0.7, Wind: wind, Cloud: 1}, start, window, heat.HasWind), nil
