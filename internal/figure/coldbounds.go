@@ -28,8 +28,8 @@ const noContradiction = 1e6
 func coldWays(needs []string, bounds []Bound, compute func(c *Calc) (Value, error)) []Way {
 	bounds = slices.Concat(coldBounds, bounds)
 	return []Way{
-		{Needs: slices.Concat(needs, []string{"weather.forecast", "weather.start_hour"}), Sharpens: bounds, Assumes: coldAssumes, Compute: compute},
-		{Needs: slices.Concat(needs, []string{"weather.low"}), Sharpens: slices.Concat(bounds, []Bound{startBound}), Assumes: coldAssumes, Compute: compute},
+		{Needs: slices.Concat(needs, []string{"weather.forecast", "weather.start_hour"}), Sharpens: bounds, Assumes: coldAssumes, Compute: compute, Final: true},
+		{Needs: slices.Concat(needs, []string{"weather.low"}), Sharpens: slices.Concat(bounds, []Bound{startBound}), Assumes: coldAssumes, Compute: compute, Final: true},
 	}
 }
 

@@ -33,6 +33,9 @@ type Way struct {
 	// Assumes are facts that are used where they are stated; otherwise something usual is assumed, and said so. Nobody is
 	// asked for them.
 	Assumes []string
+	// Final says that where this way has all it needs and fails, another would fail, too: its reason is given, and nothing
+	// is asked for.
+	Final   bool
 	Compute func(c *Calc) (Value, error)
 }
 

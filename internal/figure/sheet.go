@@ -71,11 +71,12 @@ func (s *Sheet) result(name string, override map[string]any) *Result {
 }
 
 // compute takes the first way that comes to a result, and holds the others that do against it. Where there is none the
-// result is unknown, and lacks the facts of the way that lacks fewest; only where no way lacks any can it not be computed.
+// result is unknown, and lacks the facts of the way that lacks fewest; only where no way lacks any, or one
+// that is final fails, can it not be computed.
 func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	var lacking [][]string
 	var problem string
-	var failed *Result
+	var failed, final *Result
 	var came []outcome
 	for i := range f.Ways {
 		w := &f.Ways[i]
@@ -88,6 +89,9 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 		default:
 			if r := s.run(f, w, override); r.Problem != "" {
 				failed = r
+				if w.Final {
+					final = r
+				}
 			} else if r.Known || r.Bounded {
 				came = append(came, outcome{i, r})
 			} else {
@@ -97,6 +101,9 @@ func (s *Sheet) compute(f *Figure, override map[string]any) *Result {
 	}
 	if len(came) > 0 {
 		return s.settle(f, came, override)
+	}
+	if final != nil {
+		return final
 	}
 	r := &Result{Figure: f, Cites: f.Cites}
 	if len(lacking) == 0 {

@@ -14,6 +14,7 @@ import (
 func TestWhatIsRememberedIsWhatWouldBeJudged(t *testing.T) {
 	b := load(t)
 	ctx := context.Background()
+	draws(t, 25, 200)
 	rapid.Check(t, func(t *rapid.T) {
 		j := randomJob(t, b)
 		_, err := b.Judge(ctx, j)
