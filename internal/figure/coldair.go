@@ -45,12 +45,13 @@ var (
 	statedLow = Way{Needs: []string{"weather.low"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("weather.low")), nil }}
 	// Whatever hour of it is the first of the work counts, so that must be known.
 	forecastLow = Way{Needs: []string{"weather.forecast", "weather.start_hour"}, Compute: coldestHour}
-	nearAir     = Way{Sharpens: []Bound{
-		{Fact: "weather.air", Lowest: coldestAir, Highest: hottestAir},
-		{Fact: "weather.low", Lowest: leastLow, Highest: mostLow},
-	}, Compute: func(c *Calc) (Value, error) {
+	nearAir     = Way{Sharpens: []Bound{{Fact: "weather.low", Lowest: leastLow, Highest: mostLow}}, Assumes: []string{"weather.air"}, Compute: func(c *Calc) (Value, error) {
+		low := c.Num("weather.low")
+		if !c.Stated("weather.air") {
+			return Exact(low), nil
+		}
 		air := c.Num("weather.air")
-		return Exact(clamp(c.Num("weather.low"), air-lowestBelow, air+lowestAbove)), nil
+		return Exact(clamp(low, air-lowestBelow, air+lowestAbove)), nil
 	}}
 )
 

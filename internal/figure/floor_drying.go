@@ -8,6 +8,7 @@ import (
 
 // dryingSharpens are the facts that drying time hangs on beside thickness and w/cm: quick ones first.
 var dryingSharpens = []Bound{
+	{Fact: "member.thickness", Lowest: 0.5, Highest: 240.0},
 	{Fact: "floor.retarder", Lowest: "direct", Highest: "none"},
 	{Fact: "floor.drying_sides", Lowest: "both", Highest: "one"},
 	{Fact: "member.kind", Lowest: "suspended slab", Highest: "slab on ground"},
@@ -25,11 +26,10 @@ func floorDryingFigures() []Figure {
 		{
 			Name: "days_to_dry", Title: "days of drying until it can be covered", Unit: "d", Method: method, Cites: cites, Overlap: true,
 			Ways: []Way{
-				{Needs: []string{"member.thickness", "figure.wcm"}, Sharpens: dryingSharpens, Compute: func(c *Calc) (Value, error) {
+				{Needs: []string{"figure.wcm"}, Sharpens: dryingSharpens, Compute: func(c *Calc) (Value, error) {
 					return daysToDry(c, c.Figure("wcm").Best)
 				}},
 				{
-					Needs:    []string{"member.thickness"},
 					Sharpens: append([]Bound{{Fact: "mix.wcm", Lowest: 0.40, Highest: 1.0}}, dryingSharpens...),
 					Compute:  func(c *Calc) (Value, error) { return daysToDry(c, c.Num("mix.wcm")) },
 				},
@@ -37,7 +37,7 @@ func floorDryingFigures() []Figure {
 		},
 		{
 			Name: "days_to_dry_better", Title: "days of drying with the better w/cm", Unit: "d", Method: method, Cites: cites,
-			Ways: []Way{{Needs: []string{"member.thickness"}, Sharpens: dryingSharpens, Compute: func(c *Calc) (Value, error) {
+			Ways: []Way{{Sharpens: dryingSharpens, Compute: func(c *Calc) (Value, error) {
 				return daysToDry(c, c.Of("moisture.better_ratio"))
 			}}},
 		},

@@ -21,7 +21,7 @@ func (c *court) evaluate(ctx context.Context, one *Judgement) error {
 		return err
 	}
 	known := evaluation{input: input, unknowns: c.unknowns(p)}
-	if c.book.plain[p.ID] == nil { // otherwise it is known already that it may concern the job
+	if !one.Concerns { // otherwise it is known already that it concerns the job
 		here, err := c.partial(ctx, q.here, known)
 		if err != nil || len(here) == 0 {
 			return err
@@ -68,7 +68,7 @@ func (c *court) partial(ctx context.Context, q rego.PreparedPartialQuery, e eval
 			residues = append(residues, r)
 		}
 	}
-	return residues, nil
+	return c.merged(residues), nil
 }
 
 // input gives what is known of what a practice reads, as its rule reads it. With bounded, the ranges of figures that are

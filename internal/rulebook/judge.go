@@ -3,6 +3,7 @@ package rulebook
 import (
 	"context"
 	"fmt"
+	"slices"
 	"sort"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -150,18 +151,7 @@ func (c *court) unknowns(p *Practice) []*ast.Term {
 // ruledOut says that a fact has no value in this job: whatever it was, it would contradict what is known. An order by bags
 // names no water-cement ratio.
 func (c *court) ruledOut(f *job.Fact) bool {
-	for _, i := range f.Implies {
-		if !i.Stated {
-			continue
-		}
-		for path, v := range i.Then {
-			known, ok := c.job.Value(path)
-			if _, number := known.(float64); ok && !number && fmt.Sprint(known) != fmt.Sprint(v) {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(f.Implies, func(i job.Implication) bool { return i.Stated && c.denied(i) })
 }
 
 func inputTerm(words ...string) *ast.Term {

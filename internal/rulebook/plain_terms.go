@@ -2,8 +2,6 @@ package rulebook
 
 import (
 	"slices"
-
-	"hearsay/internal/job"
 )
 
 // A term gives its value for a court; a clause says whether it holds there.
@@ -28,8 +26,9 @@ type value struct {
 	number  float64
 	text    string
 	flag    bool
-	bounded bool // of what is unknown: it lies from low to high
-	perhaps bool // of what is unknown: it may turn out to be nothing at all
+	bounded bool     // of what is unknown: it lies from low to high
+	perhaps bool     // of what is unknown: it may turn out to be nothing at all
+	left    []string // of a choice that is unknown: what it can be
 	low     float64
 	high    float64
 }
@@ -84,10 +83,15 @@ func factTerm(path string) term {
 		if !ok || c.ruledOut(f) {
 			return value{kind: absent}
 		}
-		if v := c.missing(); v.kind == absent || f.Possible == nil || f.Kind != job.KindQuantity {
+		v := c.missing()
+		if left, ok := c.choices(f); ok && v.kind == unknown {
+			return value{kind: unknown, left: left, perhaps: c.mayBeNone(f)}
+		}
+		low, high, bounded := c.possible(f)
+		if v.kind == absent || !bounded {
 			return v
 		}
-		return value{kind: unknown, bounded: true, perhaps: c.mayBeNone(f), low: f.Possible.Low, high: f.Possible.High}
+		return value{kind: unknown, bounded: true, perhaps: c.mayBeNone(f), low: low, high: high}
 	}
 }
 
@@ -126,10 +130,13 @@ func tableTerm(at any, keys []term) term {
 		at := at
 		for _, key := range keys {
 			k := key(c)
-			if k.kind == unknown {
-				return k
-			}
 			table, _ := at.(map[string]any)
+			if k.kind == unknown {
+				if k.left != nil && !slices.ContainsFunc(k.left, func(one string) bool { return table[one] != nil }) {
+					return value{kind: absent}
+				}
+				return value{kind: unknown}
+			}
 			if at = table[k.text]; at == nil || k.kind != text {
 				return value{kind: absent}
 			}
@@ -219,9 +226,9 @@ func among(t term, items []value) clause {
 	return func(c *court) truth {
 		v := t(c)
 		if v.kind == unknown {
-			return unsettled
+			return v.among(items)
 		}
-		return truthOf(slices.Contains(items, v))
+		return truthOf(slices.ContainsFunc(items, v.same))
 	}
 }
 
@@ -235,14 +242,16 @@ func compared(op string, a, b term) clause {
 		switch {
 		case y.kind == absent:
 			return fails
+		case x.kind == unknown && y.kind == text && (op == "equal" || op == "neq"):
+			return x.is(op, y)
 		case x.kind == unknown || y.kind == unknown:
 			return x.against(op, y)
 		case x.kind != y.kind || x.kind == other:
 			return unsettled
 		case op == "equal":
-			return truthOf(x == y)
+			return truthOf(x.same(y))
 		case op == "neq":
-			return truthOf(x != y)
+			return truthOf(!x.same(y))
 		case x.kind != number:
 			return unsettled
 		case op == "gt":
@@ -254,6 +263,45 @@ func compared(op string, a, b term) clause {
 		}
 		return truthOf(x.number <= y.number)
 	}
+}
+
+func (v value) same(other value) bool {
+	return v.kind == other.kind && v.number == other.number && v.text == other.text && v.flag == other.flag
+}
+
+// is compares a choice that is unknown with one value.
+func (v value) is(op string, other value) truth {
+	t := v.among([]value{other})
+	if op == "equal" || t == unsettled {
+		return t
+	}
+	if t == fails && !v.perhaps {
+		return holds
+	}
+	if t == holds {
+		return fails
+	}
+	return unsettled
+}
+
+// among says whether a choice that is unknown is one of some values.
+func (v value) among(items []value) truth {
+	if v.left == nil {
+		return unsettled
+	}
+	var values []string
+	for _, item := range items {
+		values = append(values, item.text)
+	}
+	switch amongChoices(v.left, values) {
+	case yes:
+		if !v.perhaps {
+			return holds
+		}
+	case no:
+		return fails
+	}
+	return unsettled
 }
 
 // against compares what is not known but bounded: where the whole of its range lies on one side it is settled.

@@ -80,6 +80,9 @@ func (c *court) decided(e *ast.Expr) verdict {
 	if e.Negated || !e.IsCall() || len(e.Operands()) != 2 {
 		return open
 	}
+	if v, ok := c.decidedChoice(e); ok {
+		return v
+	}
 	low, high, ok := c.bounds(e.Operand(0))
 	least, most, ok2 := c.bounds(e.Operand(1))
 	if !ok || !ok2 {
@@ -90,6 +93,52 @@ func (c *court) decided(e *ast.Expr) verdict {
 		return open // where there is no such value, nothing holds of it
 	}
 	return v
+}
+
+// decidedChoice judges a comparison of a choice with one value or with several.
+func (c *court) decidedChoice(e *ast.Expr) (verdict, bool) {
+	f, against := c.termFact(e.Operand(0)), e.Operand(1)
+	if f == nil {
+		f, against = c.termFact(e.Operand(1)), e.Operand(0)
+	}
+	if f == nil || c.stated(f.Path) {
+		return open, false
+	}
+	left, ok := c.choices(f)
+	if !ok {
+		return open, false
+	}
+	var values []string
+	add := func(t *ast.Term) {
+		if s, isText := t.Value.(ast.String); isText {
+			values = append(values, string(s))
+		}
+	}
+	v := open
+	switch op := e.Operator().String(); op {
+	case "eq", "equal", "neq":
+		if add(against); len(values) == 0 {
+			return open, false
+		}
+		v = amongChoices(left, values)
+		if op == "neq" {
+			v = [...]verdict{open: open, yes: no, no: yes}[v]
+		}
+	case "internal.member_2":
+		switch set := against.Value.(type) {
+		case ast.Set:
+			set.Foreach(add)
+		case *ast.Array:
+			set.Foreach(add)
+		}
+		v = amongChoices(left, values)
+	default:
+		return open, false
+	}
+	if v == yes && c.mayBeNone(f) {
+		return open, true
+	}
+	return v, true
 }
 
 // termFact is the fact that a term names, or nil.
@@ -151,8 +200,8 @@ func (c *court) bounds(t *ast.Term) (low, high float64, ok bool) {
 		if len(words) < 3 || words[0] != "input" {
 			return 0, 0, false
 		}
-		if f := c.factOf(v); f != nil && f.Possible != nil {
-			return f.Possible.Low, f.Possible.High, f.Kind == job.KindQuantity
+		if f := c.factOf(v); f != nil {
+			return c.possible(f)
 		}
 		if words[1] != "figure" && words[1] != "range" {
 			return 0, 0, false
