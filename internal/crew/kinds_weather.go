@@ -22,7 +22,7 @@ func weatherKinds() []kind {
 			slips: []slip{times("halved", 0.5), times("doubled", 2), {key: "hour_for_inch", value: func(v values, _ float64) float64 { return v["ground.frost_depth"] }}}},
 		{figure: "r_needed", belief: "cold/one-night-of-cover",
 			draws: []draw{{"weather.low", -10, 20, 2, "F"}, {"member.thickness", 4, 8, 1, "in"}, concrete(55, 70)},
-			fixed: map[string]string{"member.kind": "slab on ground", "mix.cementitious": "564 lb/yd3", "order.strength": "4000 psi",
+			fixed: map[string]string{"job.start": "13:00", "member.kind": "slab on ground", "mix.cementitious": "564 lb/yd3", "order.strength": "4000 psi",
 				"cold.accelerator": "none", "ground.temperature": "35 F", "mix.cement_type": "I", "weather.high": "25 F", "weather.wind": "10 mph"},
 			slips: []slip{times("halved", 0.5), times("doubled", 2), times("inches_as_r", 0.25)}},
 		{figure: "coldest_curing_water", belief: "cure/sprinkle-now-and-then", draws: []draw{{"cure.surface_temperature", 62, 110, 1, "F"}},

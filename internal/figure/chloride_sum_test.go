@@ -58,3 +58,16 @@ func TestChlorideLimits(t *testing.T) {
 	}
 	assert.Equal(t, 0.15, known(t, "chloride_limit", facts{"exposure.external_chloride": true}).Best, "salt decides alone")
 }
+
+// Calcium chloride is dosed and counted by mass of cement; the limit of 318-19 is by mass of cementitious material. By hand:
+// 4 % of 77 % flake is 3.08 % of the salt, of which 35.45 × 2 / 110.98 = 0.639 is chlorine: 1.968 % of the cement. Where all of the
+// material is cement that is the same of the material; where it is not known, a half of it counts at the least: 0.984 %.
+func TestOneDoseCountsOnceByEachMass(t *testing.T) {
+	f := facts{"cold.chloride_dose": 4.0, "cold.chloride_form": "flake", "mix.other_chloride": 0.0}
+	assert.InDelta(t, 1.968, known(t, "chloride_by_cement", f).Best, 0.001)
+	open := compute(t, "chloride_by_cementitious", f)
+	assert.InDelta(t, 0.984, open.BestLow, 0.001)
+	assert.InDelta(t, 1.968, open.BestHigh, 0.001)
+	f["mix.portland"], f["mix.cementitious"] = 564.0, 564.0
+	assert.InDelta(t, 1.968, known(t, "chloride_by_cementitious", f).Best, 0.001)
+}

@@ -2,6 +2,7 @@ package figure_test
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -198,7 +199,7 @@ func TestUnknownFactsBoundTheCold(t *testing.T) {
 			full["ground.state"] = "frozen" // as the dictionary has it
 		}
 		less := with(full, nil)
-		for path := range full {
+		for _, path := range slices.Sorted(maps.Keys(full)) {
 			if rapid.IntRange(0, 3).Draw(t, "forget "+path) == 0 {
 				delete(less, path)
 			}

@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"math"
 	"slices"
 )
 
@@ -15,8 +16,8 @@ var (
 		{Fact: "ground.temperature", Lowest: coldestGround, Highest: warmestGround},
 		{Fact: "mix.cementitious", Lowest: leastCement, Highest: mostCement},
 	}
-	// What is placed in the evening goes into the night, what is placed in the morning into the day.
-	startBound  = Bound{Fact: "job.start", Lowest: 18.0, Highest: 6.0, Also: []any{0.0, 12.0}}
+	// Where the start is not stated, every sixth hour is tried, once moved to each side (see corner).
+	startBound  = Bound{Fact: "job.start", Lowest: 18.0, Highest: 6 + warmSide, Also: []any{0.0, 6.0, 12.0, warmSide, 12 + warmSide, 18 + warmSide}}
 	coldAssumes = []string{"ground.state"}
 )
 
@@ -35,11 +36,17 @@ func coldWays(needs []string, bounds []Bound, compute func(c *Calc) (Value, erro
 
 // startOf is the hour of the day at which a made-up day begins, o'clock.
 func startOf(c *Calc) float64 {
-	if c.names("job.start") {
+	if !c.names("job.start") {
+		return 0
+	}
+	if c.Stated("job.start") {
 		return c.Num("job.start")
 	}
-	return 0
+	return math.Trunc(c.Num("job.start"))
 }
+
+// warmSide marks an hour that is tried for the start as one whose result is moved to the warm side, h.
+const warmSide = 0.01
 
 // lowAhead is the low that a way goes by.
 func lowAhead(c *Calc) float64 {
@@ -81,12 +88,10 @@ func corner(c *Calc) float64 {
 		return 1
 	}
 	if c.names("job.start") && !c.Stated("job.start") {
-		switch c.fact("job.start") {
-		case startBound.Lowest:
-			return -1
-		case startBound.Highest:
+		if c.Num("job.start") > startOf(c) {
 			return 1
 		}
+		return -1
 	}
 	return 0
 }

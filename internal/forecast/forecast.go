@@ -50,15 +50,12 @@ func (f *Forecast) State(d *job.Dictionary, j *job.Job) error {
 		return err
 	}
 	if hour, ok := StartHour(j, f.Begins); ok {
+		if f.Begins.IsZero() {
+			j.Warnings = append(j.Warnings, "The forecast tells no time of day: its hour 0 is taken as the start of the work. State "+StartFact+" where it starts at another.")
+		}
 		if err := j.State(d, StartFact, Written(hour)); err != nil {
 			return fmt.Errorf("the forecast begins %s, the job %g hours later: %w", f.Begins.Format(time.RFC3339), hour, err)
 		}
-	}
-	if _, told := j.Value(StartFact); !told && f.Begins.IsZero() {
-		if err := j.State(d, StartFact, Written(0)); err != nil {
-			return err
-		}
-		j.Warnings = append(j.Warnings, "The forecast tells no time of day: its hour 0 is taken as the start of the work. State "+StartFact+" where it starts at another.")
 	}
 	return j.Follow(d)
 }
@@ -87,10 +84,18 @@ func rows(w heat.Weather) []any {
 }
 
 // StartHour is the hour of a forecast that begins at a time, at which a job starts on its day. Without the day it is the
-// first time that the clock shows the job's hour. ok is false where either tells no time, or the job tells its start hour.
+// first time that the clock shows the job's hour. A forecast that tells no time begins where the work does. ok is false where
+// the job has no forecast or tells no time, or tells its start hour.
 func StartHour(j *job.Job, begins time.Time) (hour float64, ok bool) {
+	if _, told := j.Value(StartFact); told {
+		return 0, false
+	}
+	if begins.IsZero() {
+		_, has := j.Value(Fact)
+		return 0, has
+	}
 	clock, hasClock := j.Value("job.start")
-	if _, told := j.Value(StartFact); told || !hasClock || begins.IsZero() {
+	if !hasClock {
 		return 0, false
 	}
 	at := time.Duration(clock.(float64) * float64(time.Hour))

@@ -74,3 +74,21 @@ func TestTheHalfToldDemoAsks(t *testing.T) {
 	assert.NotEmpty(t, byStatus[rulebook.Ask])
 	assert.Greater(t, len(b.Questions(review)), 10)
 }
+
+// The chloride of one dose is one number, whichever practice names it.
+func TestTheSameChlorideInEveryFinding(t *testing.T) {
+	b := load(t)
+	review, _ := demo(t, b, "tollgate-driveway")
+	var yours []float64
+	for _, one := range review.Judgements {
+		for _, n := range one.Numbers {
+			if n.Figure == "chloride_by_cementitious" || n.Name == "chloride from all sources" || n.Name == "water-soluble chloride by mass of cementitious material" {
+				require.NotNil(t, n.Yours, one.Practice.ID)
+				yours = append(yours, *n.Yours)
+			}
+		}
+	}
+	require.Len(t, yours, 2)
+	assert.InDelta(t, yours[0], yours[1], 1e-9)
+	assert.InDelta(t, 4*0.77*0.639/2, yours[0], 0.001, "at the least: half of the material counts as cement")
+}

@@ -103,13 +103,18 @@ func begins(c store.Content) time.Time {
 	return time.Time{}
 }
 
-// startInForecast states the hour of the forecast at which the job starts, where both tell the time.
+// startInForecast states the hour of the forecast at which the job starts: where both tell the time, or where the forecast
+// tells none, its first.
 func (s *Server) startInForecast(u *understood, c store.Content) {
 	at := begins(c)
 	if slices.Contains(c.Dropped, forecast.StartFact) {
 		return
 	}
 	if hour, ok := forecast.StartHour(u.Job, at); ok {
-		u.take(s.Book.Facts, forecast.StartFact, forecast.Written(hour), forecast.Written(hour)+" after "+at.Format("Jan 2, 3:04 pm"))
+		text := forecast.Written(hour)
+		if !at.IsZero() {
+			text += " after " + at.Format("Jan 2, 3:04 pm")
+		}
+		u.take(s.Book.Facts, forecast.StartFact, forecast.Written(hour), text)
 	}
 }

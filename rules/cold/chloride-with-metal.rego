@@ -27,13 +27,13 @@ wrong contains "galvanized steel is in it or below it" if {
 	input.metal.galvanized == true
 }
 
-wrong contains "it brings more chloride than its steel may have" if {
+wrong contains "with it there is more chloride than its steel may have" if {
 	here
 	input.metal.reinforced == true
-	input.figure.chloride_added > input.figure.accelerator_chloride_limit
+	input.figure.chloride_by_cementitious > input.figure.accelerator_chloride_limit
 }
 
-number["water-soluble chloride by mass of cementitious material"] := {"yours": "figure.chloride_added", "right": "figure.accelerator_chloride_limit"}
+number["water-soluble chloride by mass of cementitious material"] := {"yours": "figure.chloride_by_cementitious", "right": "figure.accelerator_chloride_limit"}
 
 mend["cold.accelerator"] := "non-chloride"
 
