@@ -48,14 +48,30 @@ func TestEveryFactAskedForMatters(t *testing.T) {
 				tried[key] = true
 				if !q.matters(j) {
 					t.Logf("%s asks for %s, and no value of it was found that changes anything: %v\nin %s", q.practice, q.fact, opens(q.judge(j)), stated(j))
-					unfound++
+					if severalAtOnce[q.practice] == "" {
+						unfound++
+					}
 				}
 			}
 		}
 	}
-	// Where a figure hangs on many facts at once, the values that bring it to its limit may not be found; a fault gives many.
+	// The search is no proof: a narrow window may be missed now and then, while a fault gives many.
 	require.NotEmpty(t, tried)
-	require.LessOrEqual(t, unfound*15, len(tried), "of %d questions %d change nothing that could be found", len(tried), unfound)
+	require.LessOrEqual(t, unfound, 1+len(tried)/25, "of %d questions %d change nothing that could be found", len(tried), unfound)
+}
+
+// severalAtOnce are the practices whose questions may go without a pair of jobs, and why: what they compare hangs on so many
+// facts that values at which one of them decides are seldom met.
+var severalAtOnce = map[string]string{
+	"delivery/yield-short":      "three facts must agree to within 2 %, and most values contradict each other",
+	"order/unfit-strength":      "the greatest of a dozen limits: its range is reckoned at ends that no one use reaches",
+	"moisture/covered-too-soon": "a range over nine facts, of which most move it little",
+	"cold/blanket-too-thin":     "a run through a night, of which each fact moves the cover needed a little",
+	"cold/no-protection":        "a run through a night, of which each fact moves the hours a little",
+	"water/over-limit":          "mix, water and load together, within a few thousandths of the ratio",
+	"water/for-slump":           "mix, water and load together, within a few thousandths of the ratio",
+	"finish/evaporation-high":   "air, concrete, wind and humidity together",
+	"steel/too-little":          "sides, joints, friction and steel together",
 }
 
 // TestTheBestQuestionComesFirst: what settles a grave practice alone comes before what is one of many things that a slight
