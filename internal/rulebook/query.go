@@ -81,7 +81,7 @@ type standIn struct {
 	group, name     string
 	least, most     float64
 	figure          bool
-	farLow, farHigh float64 // of a figure: its whole range, beyond that of its best value
+	farLow, farHigh float64 // the whole range: beyond that of a figure's best value, beyond what is usual of a fact
 }
 
 // ranges gives what a practice reads that is known as a range only, and has no stand-in yet.
@@ -95,14 +95,23 @@ func (c *court) ranges(q *Query, p *Practice) (figures, facts []standIn) {
 				figures = append(figures, standIn{"figure", name, r.BestLow, r.BestHigh, true, r.Low, r.High})
 			}
 		} else if f, _ := c.book.Facts.Fact(path); f.Kind == job.KindQuantity && f.Possible != nil && !c.stated(path) && !c.ruledOut(f) {
-			facts = append(facts, standIn{group: f.Group, name: f.Key, least: f.Possible.Low, most: f.Possible.High})
+			one := standIn{group: f.Group, name: f.Key, least: f.Possible.Low, most: f.Possible.High}
+			if f.Usual != nil { // which least else takes exception to
+				one.least, one.most = f.Usual.Low, f.Usual.High
+			}
+			one.farLow, one.farHigh = f.Possible.Low, f.Possible.High
+			facts = append(facts, one)
 		}
 	}
 	return figures, facts
 }
 
-// choices is what may stand for a range: nothing, its ends, and its middle.
-const choices = 4
+// choices is what may stand for a range: nothing, its ends, its middle, and of a figure the range alone, without a value
+// in it, or the most that a fact can be.
+const (
+	choices = 5
+	further = 4
+)
 
 func (q *Query) stand(s standIn, choice int) {
 	group, ok := q.Input[s.group].(map[string]any)
@@ -119,9 +128,12 @@ func (q *Query) stand(s standIn, choice int) {
 		}
 		return
 	}
-	value := [choices]float64{1: s.least, 2: s.most, 3: (s.least + s.most) / 2}[choice]
-	q.Within[path] = Within{s.least, s.most, value}
+	value := [choices]float64{1: s.least, 2: s.most, 3: (s.least + s.most) / 2, further: s.farHigh}[choice]
+	q.Within[path] = Within{s.farLow, s.farHigh, value}
 	group[s.name] = value
+	if choice == further && s.figure {
+		delete(group, s.name)
+	}
 	if s.figure {
 		q.Input["range"].(map[string]any)[s.name] = map[string]any{"low": s.farLow, "high": s.farHigh}
 	}
