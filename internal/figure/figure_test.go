@@ -64,3 +64,9 @@ func TestEveryFigureIsWhole(t *testing.T) {
 		assert.NotEmpty(t, f.Ways, f.Name)
 	}
 }
+
+// A reader can redo the sum from the working: 270 lb of water on 600 lb of cement is 0.450.
+func TestWorkingLetsTheSumBeRedone(t *testing.T) {
+	r := known(t, "wcm", facts{"mix.water": 270.0, "mix.cementitious": 600.0})
+	assert.Equal(t, []string{"w/cm = {270 lb/yd3} / {600 lb/yd3} = 0.450"}, r.Working)
+}

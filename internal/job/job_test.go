@@ -172,3 +172,14 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// A bare number is nobody's quantity: a unit is never guessed.
+func TestNoUnitIsGuessed(t *testing.T) {
+	d := dictionary(t)
+	for _, path := range []string{"order.slump", "weather.air", "mix.cementitious", "water.added"} {
+		for _, bare := range []any{4, 40.5, "41", map[string]any{"value": 42}} {
+			assert.Error(t, job.New().State(d, path, bare), "%s: %v", path, bare)
+		}
+	}
+	assert.NoError(t, job.New().State(d, "mix.wcm", 0.5), "a ratio has none")
+}
