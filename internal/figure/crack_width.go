@@ -27,6 +27,14 @@ func crackWidthFigures() []Figure {
 			}},
 		},
 		{
+			Name: "crack_width_reasonable", Title: "crack width taken as reasonable", Unit: "in",
+			Method: "from a table, by what reaches the concrete in service; that of dry air where nothing of it is stated",
+			Ways: []Way{{
+				Assumes: []string{"member.watertight", "exposure.seawater", "exposure.salted", "exposure.moist"},
+				Compute: reasonableWidth,
+			}},
+		},
+		{
 			Name: "bar_spacing_crack_control", Title: "largest bar spacing for crack control", Unit: "in",
 			Method: "15 (40,000 / fs) - 2.5 cover, no more than 12 (40,000 / fs), with two thirds of the yield strength for fs",
 			Cites:  []limit.Cite{{Source: "aci-318", Where: "table 24.3.2", Edition: "318-19", Basis: limit.Memory}},
@@ -39,6 +47,25 @@ func crackWidthFigures() []Figure {
 			}}},
 		},
 	}
+}
+
+func reasonableWidth(c *Calc) (Value, error) {
+	meets := "dry"
+	for _, worst := range []struct{ fact, meets string }{
+		{"member.watertight", "water-retaining"}, {"exposure.seawater", "seawater"}, {"exposure.salted", "deicer"}, {"exposure.moist", "humid"},
+	} {
+		if c.Stated(worst.fact) && c.Flag(worst.fact) {
+			meets = worst.meets
+			break
+		}
+	}
+	if meets == "dry" && !c.Stated("exposure.moist") {
+		c.Assume("it is dry in service")
+	}
+	v := c.Of("steel.crack_width", meets)
+	c.Step("%s: %s", map[string]string{"dry": "dry air", "humid": "moist in service", "deicer": "deicing salt", "seawater": "sea water",
+		"water-retaining": "it must keep water in or out"}[meets], Q(v, "in"))
+	return Exact(v), nil
 }
 
 func crackOpening(c *Calc) (Value, error) {

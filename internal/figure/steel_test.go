@@ -135,3 +135,13 @@ func TestCrackOpening(t *testing.T) {
 	assert.InDelta(t, 0.076*42.164*3.6342/1000, r.High, 1e-4, "Gergely-Lutz")
 	assert.Less(t, r.High, 0.016, "narrow enough for dry air")
 }
+
+// ACI 224R, table 4.1: reasonable crack widths from 0.016 in in dry air to 0.004 in where water must stay in.
+func TestReasonableCrackWidth(t *testing.T) {
+	for fact, width := range map[string]float64{"exposure.moist": 0.012, "exposure.salted": 0.007, "exposure.seawater": 0.006, "member.watertight": 0.004} {
+		assert.Equal(t, width, known(t, "crack_width_reasonable", facts{"exposure.moist": true, fact: true}).Best, fact)
+	}
+	dry := known(t, "crack_width_reasonable", facts{})
+	assert.Equal(t, 0.016, dry.Best)
+	assert.NotEmpty(t, dry.Assumed)
+}

@@ -33,13 +33,7 @@ type plainValue struct {
 
 // plains reads every practice that is plain; the others are left out.
 func (b *Book) plains() map[string]*plain {
-	r := &plainReader{limits: b.Limits.Data(), rules: map[string][]*ast.Rule{}, read: map[string]term{}}
-	for _, m := range b.modules {
-		for _, rule := range m.Rules {
-			name := ruleName(m.Package.Path, string(rule.Head.Ref()[0].Value.(ast.Var)))
-			r.rules[name] = append(r.rules[name], rule)
-		}
-	}
+	r := &plainReader{limits: b.Limits.Data(), rules: b.rulesByName(), read: map[string]term{}}
 	plains := map[string]*plain{}
 	for _, p := range b.practices {
 		if one, ok := r.practice(p); ok {
@@ -47,6 +41,18 @@ func (b *Book) plains() map[string]*plain {
 		}
 	}
 	return plains
+}
+
+// rulesByName gathers the rules of every module by package and name.
+func (b *Book) rulesByName() map[string][]*ast.Rule {
+	rules := map[string][]*ast.Rule{}
+	for _, m := range b.modules {
+		for _, rule := range m.Rules {
+			name := ruleName(m.Package.Path, string(rule.Head.Ref()[0].Value.(ast.Var)))
+			rules[name] = append(rules[name], rule)
+		}
+	}
+	return rules
 }
 
 func ruleName(pkg ast.Ref, name string) string { return pkg.String() + "." + name }

@@ -49,7 +49,7 @@ number["strain it cracks at"] := {"right": "figure.cracking_strain"}
 
 number["crack opening with this steel"] := {"yours": "figure.crack_opening"}
 
-number["crack width taken as reasonable"] := {"right": data.limit.steel.crack_width.dry, "unit": "in"}
+number["crack width taken as reasonable"] := {"right": "figure.crack_width_reasonable"}
 
 mend["steel.purpose"] := "drag"
 
