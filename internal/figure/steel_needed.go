@@ -105,14 +105,15 @@ func dragSteel(c *Calc) (Value, error) {
 const grade60 = 60000 // psi
 
 func minimumSteel(c *Calc) (Value, error) {
-	l, edition, yield := lookup{c: c}, c.Text("job.concrete_code"), c.Figure("steel_yield").Best
-	ratio := l.number("steel.least_ratio", edition, "below grade 60")
-	if yield >= grade60 {
-		ratio = math.Max(l.number("steel.least_ratio", edition, "least"), l.number("steel.least_ratio", edition, "grade 60")*grade60/yield)
+	edition, yield := c.Text("job.concrete_code"), c.Figure("steel_yield").Best
+	ratios, err := c.Table("steel.least_ratio", edition)
+	ratio := ratios["below grade 60"]
+	if yield >= grade60 { // since 318-19 the yield strength no longer counts
+		ratio = math.Max(ratios["least"], ratios["grade 60"]*grade60/yield)
 	}
 	v := ratio / 100 * 12 * c.Num("member.thickness")
 	c.Step("ACI %s, steel of %s: %.3g %% of %s of concrete = %s", edition, Q(yield, "psi"), ratio, Q(c.Num("member.thickness"), "in"), Q(v, "in2/ft"))
-	return Exact(v), l.err
+	return Exact(v), err
 }
 
 func crackControlSteel(c *Calc) (Value, error) {
