@@ -33,7 +33,7 @@ func TestEveryLimitIsHeld(t *testing.T) {
 		own, err := newBench(b)
 		require.NoError(t, err)
 		group.Go(func() {
-			h := newHolders(t, own, edges, part)
+			h := newHolders(t, own, edges)
 			for i, c := range own.cells() {
 				if i%2 != part {
 					continue
@@ -95,7 +95,7 @@ type holders struct {
 	table    map[string][]check       // by limit: those of the other numbers of its table too
 }
 
-func newHolders(t *testing.T, b *bench, edges map[string][]edge, part int) *holders {
+func newHolders(t *testing.T, b *bench, edges map[string][]edge) *holders {
 	h := &holders{b, map[string][]check{}, map[string][]exampleYAML{}, map[string][]check{}}
 	for name, list := range edges {
 		for _, e := range list {
@@ -167,7 +167,7 @@ func updated(t *testing.T, b *Book, old map[string][]edge) map[string][]edge {
 	require.NoError(t, err)
 	b.hangings()
 	start := time.Now()
-	h, s, all := newHolders(t, own, nil, 0), newSearch(t, own), map[string][]edge{}
+	h, s, all := newHolders(t, own, nil), newSearch(t, own), map[string][]edge{}
 	for _, c := range own.cells() {
 		name := c.name()
 		if topic, _, _ := strings.Cut(name, "."); *updateLimits != "all" && topic != *updateLimits || time.Since(start) > 8*time.Minute {

@@ -252,7 +252,7 @@ func (s *search) document(c cell, p *Practice) (edge, bool) {
 			edges = append(edges, edge{Practice: p.ID, Mend: path})
 		}
 		for _, e := range edges {
-			if e, ok := s.value2(c, e, base); ok {
+			if e, ok := s.valued(c, e, base); ok {
 				return e, true
 			}
 		}
@@ -268,8 +268,8 @@ func truths[V any](m map[string]V) map[string]bool {
 	return all
 }
 
-// value2 keeps a job whose outcome, a value, shows the number changed to either side.
-func (s *search) value2(c cell, e edge, base map[string]any) (edge, bool) {
+// valued keeps a job whose outcome, a value, shows the number changed to either side.
+func (s *search) valued(c cell, e edge, base map[string]any) (edge, bool) {
 	good := func(facts map[string]any) bool {
 		one, ok := s.at(e, facts)
 		return ok && s.shows(c, true, one) && s.shows(c, false, one)

@@ -83,7 +83,10 @@ func flow(t *testing.T, v any) string {
 	case bool:
 		return map[bool]string{true: "yes", false: "no"}[v]
 	case string:
-		if strings.ContainsAny(v, ",{}[]:#%\"'") {
+		if v == "yes" || v == "no" {
+			return v
+		}
+		if strings.ContainsAny(v, ",{}[]:#\"'") {
 			return fmt.Sprintf("%q", v)
 		}
 	}
