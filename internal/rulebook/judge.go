@@ -113,6 +113,8 @@ type court struct {
 	job    *job.Job
 	sheet  *figure.Sheet
 	closed bool // what is not known counts as nothing: while numbers and mends are made
+
+	left map[string][]string // what choices that are not stated can still be, by fact
 }
 
 // gather computes the figures named and gives the input as the rules read it.

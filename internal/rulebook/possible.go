@@ -38,6 +38,9 @@ func (c *court) choices(f *job.Fact) (left []string, ok bool) {
 	if f.Kind != job.KindChoice {
 		return nil, false
 	}
+	if left, ok := c.left[f.Path]; ok {
+		return left, true
+	}
 	for _, one := range f.Choices {
 		says := func(i job.Implication) bool {
 			return !i.Stated && c.denied(i) && slices.ContainsFunc(i.Is, func(v any) bool { return strings.EqualFold(fmt.Sprint(v), one.Value) })
@@ -46,6 +49,10 @@ func (c *court) choices(f *job.Fact) (left []string, ok bool) {
 			left = append(left, one.Value)
 		}
 	}
+	if c.left == nil {
+		c.left = map[string][]string{}
+	}
+	c.left[f.Path] = left
 	return left, true
 }
 
