@@ -30,7 +30,7 @@ func floorDryingFigures() []Figure {
 					return daysToDry(c, c.Figure("wcm").Best)
 				}},
 				{
-					Sharpens: append([]Bound{{Fact: "mix.wcm", Lowest: 0.40, Highest: 1.0}}, dryingSharpens...),
+					Sharpens: append([]Bound{{Fact: "mix.wcm", Lowest: 0.40, Highest: 1.0, Also: []any{0.55, 0.65}}}, dryingSharpens...),
 					Compute:  func(c *Calc) (Value, error) { return daysToDry(c, c.Num("mix.wcm")) },
 				},
 			},

@@ -124,7 +124,8 @@ func sharper(a, b *Result) bool {
 }
 
 // agree says whether two ways of computing a figure say the same: their best values, to within so much or, where that is 0, to
-// 3 %; or their ranges, where the figure asks for no more. A way that only gives a range agrees with what lies in it.
+// 3 %; or their ranges, where the figure asks for no more. A way that only gives a range agrees with what lies in it, and two
+// that do agree unless they lie wholly apart.
 func agree(f *Figure, a, b *Result) bool {
 	if b.Known && !a.Known {
 		a, b = b, a
@@ -132,6 +133,10 @@ func agree(f *Figure, a, b *Result) bool {
 	if f.Overlap && (a.Known || a.Bounded) && (b.Known || b.Bounded) {
 		rounding := 1e-9 * (math.Abs(a.High) + math.Abs(b.High))
 		return a.Low <= b.High+rounding && b.Low <= a.High+rounding
+	}
+	if a.Bounded && !a.Known && b.Bounded {
+		within := slack(f, math.Max(math.Abs(a.BestLow), math.Abs(b.BestLow)))
+		return a.BestLow <= b.BestHigh+within && b.BestLow <= a.BestHigh+within
 	}
 	if !a.Known || !b.Known && !b.Bounded {
 		return true

@@ -80,3 +80,11 @@ func TestContradictingSidesAreSaid(t *testing.T) {
 	in["member.area"] = 400.0
 	assert.Contains(t, compute(t, "forms_volume", in).Problem, "contradict")
 }
+
+// A wall half a foot long has no two hundred thousand square feet: both ways give a range, and they lie apart.
+func TestRangesThatLieApartContradict(t *testing.T) {
+	r := compute(t, "forms_volume", facts{"member.kind": "wall", "member.length": 0.5, "member.area": 200000.0})
+	assert.Contains(t, r.Problem, "contradict each other")
+	r = compute(t, "forms_volume", facts{"member.kind": "wall", "member.length": 50.0, "member.area": 400.0})
+	assert.True(t, r.Bounded, r.Problem)
+}

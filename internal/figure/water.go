@@ -56,13 +56,13 @@ func waterFigures() []Figure {
 		},
 		{
 			Name: "revolutions_since", Title: "revolutions at mixing speed after the addition", Unit: "rev",
-			Method: "as counted, or minutes of mixing times the speed of the drum, which is at least the least mixing speed",
+			Method: "as counted, or minutes of mixing times the speed of the drum",
 			Cites:  []limit.Cite{{Source: "astm-c94", Where: "section 11.7; mixing speed", Edition: "C94-90", Basis: limit.Published}},
 			Ways: []Way{
 				{Needs: []string{"water.revolutions_after"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("water.revolutions_after")), nil }},
 				{
 					Needs:    []string{"water.minutes_after"},
-					Sharpens: []Bound{{Fact: "water.mixing_speed", Lowest: 6.0, Highest: 18.0}}, // the least and the usual highest mixing speed
+					Sharpens: []Bound{{Fact: "water.mixing_speed", Lowest: 1.0, Highest: 30.0}},
 					Compute: func(c *Calc) (Value, error) {
 						turned := c.Num("water.minutes_after") * c.Num("water.mixing_speed")
 						c.Step("%s x %s = %s", Q(c.Num("water.minutes_after"), "min"), Q(c.Num("water.mixing_speed"), "rpm"), Q(turned, "rev"))
