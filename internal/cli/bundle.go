@@ -43,6 +43,7 @@ Policy Agent. "hearsay serve --rulebook URL" takes its rulebook from such a bund
 				return badInput{fmt.Errorf("%w: name a file that can be written", err)}
 			}
 			fmt.Fprintf(a.err, "%s: revision %s, %d practices\n", args[0], book.Revision(), len(book.Practices()))
+			fmt.Fprintln(a.err, book.Made().Line())
 			return nil
 		},
 	}

@@ -12,9 +12,7 @@ import (
 
 	"hearsay/internal/crew"
 	"hearsay/internal/quantity"
-	"hearsay/internal/release"
 	"hearsay/internal/rulebook"
-	"hearsay/rules"
 )
 
 // crewOptions are the flags that talks and quizzes share.
@@ -92,9 +90,11 @@ func (a *app) talk(ctx context.Context, o crewOptions) error {
 	if err != nil {
 		return badInput{err}
 	}
-	if talk.Made, err = a.made(t); err != nil {
+	made, err := a.madeWith(t)
+	if err != nil {
 		return err
 	}
+	talk.Made = &made
 	if a.json {
 		return a.printJSON(talk)
 	}
@@ -134,13 +134,6 @@ func (a *app) trainer(language string, book *rulebook.Book) (*crew.Trainer, erro
 	}
 	t, err := crew.NewTrainer(corpusFiles, book, language, system)
 	return t, a.blame(err)
-}
-
-// made says by what a talk or a quiz was made.
-func (a *app) made(t *crew.Trainer) (*release.Made, error) {
-	made, err := rulebook.MadeOf(rules.Files, a.opened...)
-	made.Corpus = t.Revision()
-	return &made, err
 }
 
 // choose finds the beliefs that the flags ask for. The rulebook is read only where it is needed.
@@ -264,12 +257,17 @@ func (a *app) crewBeliefs() *cobra.Command {
 				}
 				list = append(list, l)
 			}
+			made, err := a.madeWith(t)
+			if err != nil {
+				return err
+			}
 			if a.json {
-				return a.printJSON(list)
+				return a.printList("beliefs", list, made)
 			}
 			for _, l := range list {
 				fmt.Fprintf(a.out, "%-38s %s\n", l.Belief, l.Saying)
 			}
+			fmt.Fprintln(a.out, made.Line())
 			return nil
 		},
 	}

@@ -57,7 +57,7 @@ func (a *app) crewCost() *cobra.Command {
 			if len(missing) > 0 {
 				fmt.Fprintf(a.out, "State these to price more: %s\n", strings.Join(missing, ", "))
 			}
-			return nil
+			return a.sayMade()
 		},
 	}
 	c.Flags().StringVar(&file, "job", "", "the job `file` (- for standard input)")

@@ -12,6 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"hearsay/internal/release"
 	"hearsay/internal/store"
 )
 
@@ -28,11 +29,15 @@ func (a *app) crewExport() *cobra.Command {
 				if err != nil {
 					return err
 				}
+				made, err := a.made()
+				if err != nil {
+					return err
+				}
 				switch format {
 				case "json":
-					return a.printJSON(x)
+					return a.printJSON(exported{x, made})
 				case "csv":
-					return a.answersCSV(x)
+					return a.answersCSV(x, made)
 				}
 				return badInput{fmt.Errorf("--format %s is not known: write json or csv", format)}
 			})
@@ -44,16 +49,22 @@ func (a *app) crewExport() *cobra.Command {
 	return c
 }
 
-func (a *app) answersCSV(x store.CrewExport) error {
+// exported is what was kept of crews, and by what it was written.
+type exported struct {
+	store.CrewExport
+	Made release.Made `json:"made,omitzero"`
+}
+
+func (a *app) answersCSV(x store.CrewExport, made release.Made) error {
 	out := csv.NewWriter(a.out)
 	crews, held := map[string]string{}, map[string]time.Time{}
 	for _, s := range x.Sessions {
 		crews[s.Code], held[s.Code] = s.Crew, s.Held
 	}
-	rows := [][]string{{"crew", "session", "held", "person", "question", "belief", "chosen", "right", "answered"}}
+	rows := [][]string{{"crew", "session", "held", "person", "question", "belief", "chosen", "right", "answered", "version", "rulebook"}}
 	for _, r := range x.Answers {
 		rows = append(rows, []string{cell(crews[r.Code]), r.Code, held[r.Code].Format(time.RFC3339), cell(r.Person), strconv.Itoa(r.Question + 1), r.Belief,
-			string(rune('A' + r.Chosen)), strconv.FormatBool(r.Correct), r.Answered.Format(time.RFC3339)})
+			string(rune('A' + r.Chosen)), strconv.FormatBool(r.Correct), r.Answered.Format(time.RFC3339), made.Version, made.Rulebook})
 	}
 	return out.WriteAll(rows)
 }
@@ -78,18 +89,19 @@ func (a *app) crewImport() *cobra.Command {
 				return err
 			}
 			defer done()
-			var x store.CrewExport
+			var x exported
 			decode := json.NewDecoder(in)
 			decode.DisallowUnknownFields()
 			if err := decode.Decode(&x); err != nil {
 				return badInput{fmt.Errorf("%s is not an export of crews: %w; make one with `hearsay crew export`", args[0], err)}
 			}
 			return a.kept(cmd.Context(), data, func(kept *store.Store) error {
-				n, err := kept.ImportCrews(cmd.Context(), x)
-				if err == nil {
-					fmt.Fprintf(a.out, "Kept %d sessions; %d were there already.\n", n, len(x.Sessions)-n)
+				n, err := kept.ImportCrews(cmd.Context(), x.CrewExport)
+				if err != nil {
+					return err
 				}
-				return err
+				fmt.Fprintf(a.out, "Kept %d sessions; %d were there already.\n", n, len(x.Sessions)-n)
+				return a.sayMade()
 			})
 		},
 	}
@@ -131,7 +143,7 @@ func (a *app) crewRestore() *cobra.Command {
 				return badInput{err}
 			}
 			fmt.Fprintf(a.out, "Restored. What was there before stands in %s.before-restore; delete it when it is no longer wanted.\n", filepath.Base(path))
-			return nil
+			return a.sayMade()
 		},
 	}
 	c.Flags().StringVar(&data, "data", "", dataHelp)

@@ -4,7 +4,6 @@ import (
 	"bufio"
 	"bytes"
 	"context"
-	"encoding/json"
 	"fmt"
 	"math/rand/v2"
 	"strings"
@@ -76,11 +75,13 @@ func (a *app) quiz(ctx context.Context, o quizOptions) error {
 	if err != nil {
 		return badInput{err}
 	}
+	made, err := a.madeWith(t)
+	if err != nil {
+		return err
+	}
+	z.Made = &made
 	if o.ask {
 		return a.askQuiz(z)
-	}
-	if z.Made, err = a.made(t); err != nil {
-		return err
 	}
 	return a.printQuiz(z, o)
 }
@@ -110,10 +111,7 @@ func (a *app) keepQuiz(ctx context.Context, o quizOptions, t *crew.Trainer, plan
 
 func (a *app) printQuiz(z *crew.Quiz, o quizOptions) error {
 	if a.json {
-		encode := json.NewEncoder(a.out)
-		encode.SetIndent("", "  ")
-		encode.SetEscapeHTML(false)
-		return encode.Encode(z)
+		return a.printJSON(z)
 	}
 	var out bytes.Buffer
 	switch o.format {
@@ -157,6 +155,7 @@ func (a *app) askQuiz(z *crew.Quiz) error {
 		}
 	}
 	fmt.Fprintln(a.out, "\n"+z.Say("quiz.score", "right", fmt.Sprint(right), "all", fmt.Sprint(len(z.Questions))))
+	fmt.Fprintln(a.out, z.Made.Line())
 	return lines.Err()
 }
 

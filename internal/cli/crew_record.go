@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"maps"
-	"os"
 	"slices"
 	"strings"
 	"time"
@@ -111,10 +110,11 @@ func (a *app) recordTalk(ctx context.Context, data string, s store.CrewSession) 
 	}
 	return a.kept(ctx, data, func(kept *store.Store) error {
 		done, err := kept.CreateCrewSession(ctx, s)
-		if err == nil {
-			fmt.Fprintf(a.out, "Kept: session %s, %d beliefs, %d present.\n", done.Code, len(s.Beliefs), len(s.Present))
+		if err != nil {
+			return err
 		}
-		return err
+		fmt.Fprintf(a.out, "Kept: session %s, %d beliefs, %d present.\n", done.Code, len(s.Beliefs), len(s.Present))
+		return a.sayMade()
 	})
 }
 
@@ -147,7 +147,7 @@ func (a *app) recordQuiz(ctx context.Context, data, code string, present []strin
 		for _, name := range slices.Sorted(maps.Keys(right)) {
 			fmt.Fprintf(a.out, "%-20s %s\n", name, z.Say("quiz.score", "right", fmt.Sprint(right[name]), "all", fmt.Sprint(len(z.Questions))))
 		}
-		return nil
+		return a.sayMade()
 	})
 }
 
@@ -204,12 +204,15 @@ func (a *app) listDue(ctx context.Context, kept *store.Store, name, person, jobF
 			list = append(list, d)
 		}
 	}
+	made, err := a.madeWith(t)
+	if err != nil {
+		return err
+	}
 	if a.json {
-		return a.printJSON(list)
+		return a.printList("due", list, made)
 	}
 	if len(list) == 0 {
 		fmt.Fprintln(a.out, "Nothing is due.")
-		return nil
 	}
 	for _, d := range list {
 		l, err := t.Lesson(d.Belief)
@@ -225,6 +228,7 @@ func (a *app) listDue(ctx context.Context, kept *store.Store, name, person, jobF
 		}
 		fmt.Fprintf(a.out, "%s  %-16s %-36s %s. %s\n", d.Due.Local().Format(time.DateOnly), d.Person, d.Belief, l.Saying, state)
 	}
+	fmt.Fprintln(a.out, made.Line())
 	return nil
 }
 
@@ -285,8 +289,12 @@ func (a *app) listCrews(ctx context.Context, kept *store.Store) error {
 	if err != nil {
 		return err
 	}
+	made, err := a.made()
+	if err != nil {
+		return err
+	}
 	if a.json {
-		return a.printJSON(crews)
+		return a.printList("crews", crews, made)
 	}
 	for _, name := range crews {
 		people, err := kept.CrewPeople(ctx, name)
@@ -295,6 +303,7 @@ func (a *app) listCrews(ctx context.Context, kept *store.Store) error {
 		}
 		fmt.Fprintf(a.out, "%s: %s\n", name, strings.Join(people, ", "))
 	}
+	fmt.Fprintln(a.out, made.Line())
 	return nil
 }
 
@@ -308,26 +317,27 @@ func (a *app) progress(ctx context.Context, kept *store.Store, name, picture, la
 		return err
 	}
 	list := m.Progress()
+	made, err := a.madeWith(t)
+	if err != nil {
+		return err
+	}
 	if picture != "" {
-		f, err := os.Create(picture)
-		if err != nil {
-			return badInput{err}
-		}
-		defer f.Close()
-		if err := t.Picture(f, t.Words().Say("progress.title", "crew", name), list); err != nil {
+		var svg strings.Builder
+		if err := t.Picture(&svg, t.Words().Say("progress.title", "crew", name), list); err != nil {
 			return err
 		}
-		if err := f.Close(); err != nil {
+		if err := writeSVG(picture, svg.String(), made); err != nil {
 			return err
 		}
 	}
 	if a.json {
-		return a.printJSON(list)
+		return a.printList("progress", list, made)
 	}
 	fmt.Fprintf(a.out, "%-38s %5s %6s %6s %5s %5s\n", "belief", "told", "asked", "first", "now", "back")
 	for _, p := range list {
 		fmt.Fprintf(a.out, "%-38s %5d %6d %6d %5d %5d\n", p.Belief, p.Told, p.Asked, p.First, p.Now, p.Back)
 	}
 	fmt.Fprintln(a.out, "first, now: people who held it at the first asking, and at the last; back: who had known better before")
+	fmt.Fprintln(a.out, made.Line())
 	return nil
 }

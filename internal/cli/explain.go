@@ -51,13 +51,13 @@ func (a *app) rulesCommand() *cobra.Command {
 					}
 					return badInput{fmt.Errorf("no practice is called %q: did you mean %s? (`hearsay rules` lists them)", args[0], nearest(args[0], ids))}
 				}
-				return a.show(book, report.NewPractice(book, p, system))
+				return a.show(book, "", report.NewPractice(book, p, system))
 			}
 			list := report.Practices{}
 			for _, p := range book.Practices() {
 				list = append(list, report.NewPractice(book, p, system))
 			}
-			return a.show(book, list)
+			return a.show(book, "practices", list)
 		},
 	}
 }
@@ -82,13 +82,13 @@ func (a *app) sourcesCommand() *cobra.Command {
 					}
 					return badInput{fmt.Errorf("no work is called %q: did you mean %s? (`hearsay sources` lists them)", args[0], nearest(args[0], ids))}
 				}
-				return a.show(book, report.NewWork(book, w))
+				return a.show(book, "", report.NewWork(book, w))
 			}
 			list := report.Works{}
 			for _, w := range book.Limits.Works() {
 				list = append(list, report.NewWork(book, w))
 			}
-			return a.show(book, list)
+			return a.show(book, "works", list)
 		},
 	}
 }
@@ -125,13 +125,13 @@ func (a *app) factsCommand() *cobra.Command {
 				if !ok {
 					return badInput{fmt.Errorf("no fact is called %q: did you mean %s? (`hearsay facts` lists them)", args[0], book.Facts.Nearest(args[0]))}
 				}
-				return a.show(book, report.NewFact(book, f, system))
+				return a.show(book, "", report.NewFact(book, f, system))
 			}
 			list := report.Facts{}
 			for _, f := range book.Facts.Facts() {
 				list = append(list, report.NewFact(book, f, system))
 			}
-			return a.show(book, list)
+			return a.show(book, "facts", list)
 		},
 	}
 	c.Flags().StringVar(&figures, "figures", "", "print the facts and figures of this job `file` as the rules read them (JSON)")
@@ -143,8 +143,12 @@ type shown interface {
 	Text(w report.Writer, look report.Look)
 }
 
-func (a *app) show(book *rulebook.Book, v shown) error {
-	if a.json {
+// show prints one thing, or a list under its name.
+func (a *app) show(book *rulebook.Book, list string, v shown) error {
+	switch {
+	case a.json && list != "":
+		return a.printList(list, v, book.Made())
+	case a.json:
 		return a.printJSON(v)
 	}
 	v.Text(a.out, a.look())

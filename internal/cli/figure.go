@@ -40,12 +40,13 @@ func (a *app) listFigures(book *rulebook.Book) error {
 		list = append(list, report.NewFigureEntry(book, f))
 	}
 	if a.json {
-		return a.printJSON(list)
+		return a.printList("figures", list, book.Made())
 	}
 	look := a.look()
 	for _, e := range list {
 		e.Text(a.out, look)
 	}
+	fmt.Fprintln(a.out, book.Made().Line())
 	return nil
 }
 

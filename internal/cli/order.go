@@ -248,6 +248,9 @@ func (t *talk) keep() error {
 		return badInput{fmt.Errorf("the order cannot be kept: %w", err)}
 	}
 	defer os.Remove(temp.Name())
+	if _, err := fmt.Fprintf(temp, "# %s\n", t.book.Made().Line()); err != nil {
+		return err
+	}
 	if err := job.Write(temp, t.book.Facts, t.desk.Job, nil); err != nil {
 		return err
 	}

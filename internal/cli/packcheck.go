@@ -33,6 +33,7 @@ func (a *app) packCheck() *cobra.Command {
 				return badInput{err}
 			}
 			fmt.Fprintf(a.out, "pack %s, by %s: it can be used (%s; %d practices in all, revision %s)\n", p.Name, p.By, strings.Join(contents(book, p, own), ", "), len(book.Practices()), book.Revision())
+			fmt.Fprintln(a.out, book.Made().Line())
 			return nil
 		},
 	}
@@ -63,6 +64,7 @@ func (a *app) packTest() *cobra.Command {
 				}
 			}
 			fmt.Fprintf(a.out, "%d tests, %d failed\n", len(results), failed)
+			fmt.Fprintln(a.out, book.Made().Line())
 			if failed > 0 {
 				a.status = exitWrong
 			}

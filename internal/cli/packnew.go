@@ -39,7 +39,7 @@ func (a *app) packNew() *cobra.Command {
 				return badInput{err}
 			}
 			fmt.Fprintf(a.out, "%s: written. `hearsay pack check %[1]s` checks it, `hearsay pack test %[1]s` tests it; `hearsay --pack %[1]s review JOB.yaml` uses it.\n", dir)
-			return nil
+			return a.sayMade()
 		},
 	}
 }

@@ -45,7 +45,7 @@ Those who use the pack get the public key:
 				return badInput{fmt.Errorf("%w: sign the folder of the pack, then archive it", err)}
 			}
 			fmt.Fprintf(a.out, "%s: written, over %d files\n", file, len(p.Files))
-			return nil
+			return a.sayMade()
 		},
 	}
 	c.Flags().StringVar(&keyFile, "key", "", "`file` of the private key, or of the shared secret")
@@ -71,7 +71,7 @@ func (a *app) packArchive() *cobra.Command {
 				return badInput{fmt.Errorf("%w: name a file that can be written", err)}
 			}
 			fmt.Fprintf(a.out, "%s: written, %d files\n", args[1], len(p.Files))
-			return nil
+			return a.sayMade()
 		},
 	}
 }

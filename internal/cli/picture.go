@@ -10,6 +10,7 @@ import (
 
 	"hearsay/internal/chart"
 	"hearsay/internal/job"
+	"hearsay/internal/release"
 	"hearsay/internal/report"
 	"hearsay/internal/rulebook"
 )
@@ -26,13 +27,21 @@ func (a *app) drawJob(book *rulebook.Book, j *job.Job, folder string) error {
 	pictures := report.Pictures(book, j, system)
 	for _, p := range pictures {
 		file := filepath.Join(folder, p.Name+".svg")
-		if err := os.WriteFile(file, []byte(p.SVG), 0o644); err != nil {
-			return badInput{fmt.Errorf("%w: name a folder that can be written", err)}
+		if err := writeSVG(file, p.SVG, book.Made()); err != nil {
+			return err
 		}
 		fmt.Fprintf(a.err, "%s: %s\n", file, p.Title)
 	}
 	if len(pictures) == 0 {
 		fmt.Fprintln(a.err, "Nothing can be drawn yet: state the size and the mix, and what weather comes.")
+	}
+	return nil
+}
+
+// writeSVG writes a picture as a file that says by what it was made.
+func writeSVG(file, svg string, made release.Made) error {
+	if err := os.WriteFile(file, []byte(made.InSVG(svg)), 0o644); err != nil {
+		return badInput{fmt.Errorf("%w: name a file that can be written", err)}
 	}
 	return nil
 }

@@ -3,7 +3,6 @@ package cli
 import (
 	"errors"
 	"fmt"
-	"os"
 
 	"github.com/spf13/cobra"
 
@@ -67,8 +66,8 @@ func (a *app) plan(book *rulebook.Book, j *job.Job, svg string) error {
 		return badInput{err}
 	}
 	if svg != "" {
-		if err := os.WriteFile(svg, []byte(plan.SVG(system)), 0o644); err != nil {
-			return badInput{fmt.Errorf("%w: name a file that can be written", err)}
+		if err := writeSVG(svg, plan.SVG(system), book.Made()); err != nil {
+			return err
 		}
 	}
 	var figures []report.Figure

@@ -2,7 +2,6 @@ package cli
 
 import (
 	"context"
-	"encoding/json"
 	"fmt"
 	"io"
 	"os"
@@ -186,11 +185,4 @@ func (a *app) open(name string) (io.Reader, func() error, error) {
 		return nil, nil, badInput{fmt.Errorf("%w: give the path of a job file, or - for standard input", err)}
 	}
 	return f, f.Close, nil
-}
-
-func (a *app) printJSON(v any) error {
-	encode := json.NewEncoder(a.out)
-	encode.SetIndent("", "  ")
-	encode.SetEscapeHTML(false)
-	return encode.Encode(v)
 }

@@ -101,7 +101,9 @@ func (a *app) serve(ctx context.Context, o serveOptions) error {
 	}
 	server := &http.Server{Handler: handler, ReadHeaderTimeout: 5 * time.Second, ReadTimeout: 15 * time.Second,
 		WriteTimeout: 30 * time.Second, IdleTimeout: 2 * time.Minute, MaxHeaderBytes: 32 << 10}
-	a.announce(o, listener.Addr(), token, made)
+	if err := a.announce(o, listener.Addr(), token, made); err != nil {
+		return err
+	}
 	done := make(chan error, 1)
 	go func() {
 		if o.cert != "" {
@@ -181,7 +183,7 @@ func openStore(ctx context.Context, path string) (*store.Store, error) {
 }
 
 // announce says where the page is, and how to keep it safe where others can reach it.
-func (a *app) announce(o serveOptions, at net.Addr, token string, made bool) {
+func (a *app) announce(o serveOptions, at net.Addr, token string, made bool) error {
 	scheme := "http"
 	if o.cert != "" {
 		scheme = "https"
@@ -202,4 +204,5 @@ func (a *app) announce(o serveOptions, at net.Addr, token string, made bool) {
 `)
 	}
 	fmt.Fprintln(a.out, "Stop it with Ctrl-C.")
+	return a.sayMade()
 }

@@ -20,7 +20,7 @@ func (a *app) versionCommand() *cobra.Command {
 				return err
 			}
 			if a.json {
-				return a.printJSON(map[string]any{"version": release.Version(), "rulebook": book.Revision(), "practices": len(book.Practices())})
+				return a.printJSON(map[string]any{"version": release.Version(), "rulebook": book.Revision(), "practices": len(book.Practices()), "made": book.Made()})
 			}
 			fmt.Fprintf(a.out, "hearsay %s, rulebook %s (%d practices)\n", release.Version(), book.Revision(), len(book.Practices()))
 			return nil
@@ -34,7 +34,12 @@ func (a *app) manualCommand() *cobra.Command {
 		Short: "Write the manual pages into a folder",
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
-			if err := doc.GenManTree(c.Root(), &doc.GenManHeader{Title: "HEARSAY", Section: "1", Source: "hearsay " + release.Version()}, args[0]); err != nil {
+			made, err := a.made()
+			if err != nil {
+				return err
+			}
+			source := "hearsay " + made.Version + ", rulebook " + made.Rulebook
+			if err := doc.GenManTree(c.Root(), &doc.GenManHeader{Title: "HEARSAY", Section: "1", Source: source}, args[0]); err != nil {
 				return badInput{fmt.Errorf("%w: name a folder that exists", err)}
 			}
 			return nil

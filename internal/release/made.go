@@ -1,6 +1,9 @@
 package release
 
-import "strings"
+import (
+	"html"
+	"strings"
+)
 
 // Made says by what an answer was made, so that it can be traced.
 type Made struct {
@@ -20,4 +23,13 @@ func (m Made) Line() string {
 		line += ", with " + strings.Join(m.Packs, ", ")
 	}
 	return line + "."
+}
+
+// InSVG says it in a picture that stands by itself, where programs look for what a picture tells of itself.
+func (m Made) InSVG(svg string) string {
+	at := strings.LastIndex(svg, "</svg>")
+	if at < 0 {
+		return svg
+	}
+	return svg[:at] + "<metadata>" + html.EscapeString(m.Line()) + "</metadata>" + svg[at:]
 }

@@ -88,7 +88,8 @@ func (b *Book) bundled() (folder.Memory, error) {
 	if files[dataFile], err = json.Marshal(map[string]any{"limit": b.Limits.Data()}); err != nil {
 		return nil, err
 	}
-	files[manifestFile], err = json.Marshal(map[string]any{"revision": b.revision, "roots": bundleRoots, "rego_version": 1})
+	files[manifestFile], err = json.Marshal(map[string]any{"revision": b.revision, "roots": bundleRoots, "rego_version": 1,
+		"metadata": map[string]string{"version": release.Version()}})
 	return files, err
 }
 

@@ -11,6 +11,8 @@ import (
 	"time"
 
 	"github.com/klauspost/compress/gzhttp"
+
+	"hearsay/internal/release"
 )
 
 const (
@@ -98,6 +100,7 @@ func (s *Server) headers(inner http.Handler) http.Handler {
 		h.Set("Cross-Origin-Opener-Policy", "same-origin")
 		h.Set("Cross-Origin-Resource-Policy", "same-origin")
 		h.Set("Hearsay-Rulebook", s.Book.Revision())
+		h.Set("Hearsay-Version", release.Version())
 		h.Set("Permissions-Policy", "camera=(), microphone=(), geolocation=()")
 		inner.ServeHTTP(w, r)
 	})

@@ -209,5 +209,8 @@ func (s *Server) jobYAML(w http.ResponseWriter, r *http.Request) error {
 	}
 	w.Header().Set("Content-Type", "application/yaml; charset=utf-8")
 	w.Header().Set("Content-Disposition", fmt.Sprintf("attachment; filename=%q", "job-"+j.ID+".yaml"))
+	if _, err := fmt.Fprintf(w, "# %s\n", s.made().Line()); err != nil {
+		return err
+	}
 	return s.writeYAML(w, j.Content)
 }

@@ -82,7 +82,7 @@ func (s *Server) jobPicture(w http.ResponseWriter, r *http.Request) error {
 		if one.Name+".svg" == r.PathValue("file") {
 			w.Header().Set("Content-Type", "image/svg+xml")
 			w.Header().Set("Cache-Control", "no-store")
-			_, err := io.WriteString(w, one.SVG)
+			_, err := io.WriteString(w, s.made().InSVG(one.SVG))
 			return err
 		}
 	}

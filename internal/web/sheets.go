@@ -2,6 +2,7 @@ package web
 
 import (
 	"context"
+	"fmt"
 	"net/http"
 	"strings"
 	"time"
@@ -138,6 +139,7 @@ func (s *Server) jobCorrected(w http.ResponseWriter, r *http.Request) error {
 		}
 	}
 	var text strings.Builder
+	fmt.Fprintf(&text, "# Corrected. %s\n", s.made().Line())
 	if err := job.Write(&text, s.Book.Facts, c.Job, notes); err != nil {
 		return err
 	}
