@@ -77,8 +77,12 @@ func (s *Sheet) LacksTo(name string, holds func(Value) bool) []string {
 	return s.Lacks(name)
 }
 
+// lacks lists the facts that could still change a figure in more than is the same, without those that can have no value.
 func (s *Sheet) lacks(name string, same func(a, b Value) bool) []string {
-	r := s.Result(name)
+	return slices.DeleteFunc(sorted(s.mattering(s.Result(name), same)), func(fact string) bool { return s.never(fact) != "" })
+}
+
+func (s *Sheet) mattering(r *Result, same func(a, b Value) bool) []string {
 	if !r.Bounded {
 		return r.Missing
 	}
@@ -89,7 +93,7 @@ func (s *Sheet) lacks(name string, same func(a, b Value) bool) []string {
 			matter = append(matter, s.matter(r.Figure, w, r.Missing, same)...)
 		}
 	}
-	return sorted(matter)
+	return matter
 }
 
 // matter picks those of the missing facts of a way that change its result alone, the others being at an end of theirs.

@@ -24,6 +24,8 @@ type Sheet struct {
 	torn    map[string][]int  // figure to the ways that come out otherwise than the one that counts
 	memory  map[string]memory // of slow computations, by all they depend on
 	draws   bool              // courses are wanted
+
+	never func(fact string) string // why a fact can have no value here; "" where it may
 }
 
 type memory struct {
@@ -33,7 +35,15 @@ type memory struct {
 
 // Sheet starts the figures of one job. It is not safe for use by several goroutines at once.
 func (s *Set) Sheet(facts Facts) *Sheet {
-	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}, torn: map[string][]int{}, memory: map[string]memory{}}
+	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}, torn: map[string][]int{}, memory: map[string]memory{},
+		never: func(string) string { return "" }}
+}
+
+// Without has the sheet ask for no fact that can have no value in this job, and compute nothing by a way that needs one. never
+// says why that is so, and "" for every other fact.
+func (s *Sheet) Without(never func(fact string) string) *Sheet {
+	s.never = never
+	return s
 }
 
 // Result computes a figure by name. An unknown name gives a result with a Problem.
@@ -165,6 +175,9 @@ func (s *Sheet) missing(w *Way, override map[string]any) (missing []string, why 
 				continue
 			}
 			if _, ok := s.facts.Value(n); !ok {
+				if why := s.never(n); why != "" {
+					return nil, why
+				}
 				missing = append(missing, n)
 			}
 			continue

@@ -106,7 +106,7 @@ func (s *Sheet) tornBelow(name string, torn map[string][]int, seen map[string]bo
 
 // Choosing is the same sheet with another way counting for some figures.
 func (s *Sheet) Choosing(ways map[string]int) *Sheet {
-	other := s.set.Sheet(s.facts)
+	other := s.set.Sheet(s.facts).Without(s.never)
 	other.chosen, other.memory = maps.Clone(ways), s.memory
 	return other
 }

@@ -60,6 +60,8 @@ type Fact struct {
 	Columns  map[string]string // for KindSeries: column to unit
 	Pack     string            // the pack that states it; "" for the built-in dictionary
 	Was      *Fact             // the fact that the pack changed; nil when it is new
+
+	implies []impliesYAML // as written
 }
 
 // Choice is one value a fact of KindChoice can have.
@@ -76,11 +78,18 @@ func (r *Range) Contains(v float64) bool { return r == nil || v >= r.Low && v <=
 
 // Implication says what follows from a stated value, where it is not stated otherwise.
 type Implication struct {
-	Is     []any
+	Is     []any // numbers are float64
 	Above  *float64
 	Below  *float64
 	Stated bool
-	Then   map[string]any
+	Then   []Implied // by path
+}
+
+// Implied is one fact with the value that follows for it.
+type Implied struct {
+	Fact  *Fact
+	Value any
+	Text  string // as the dictionary writes it
 }
 
 // Apart says how far a quantity can lie from another one in its unit: beyond that one of the two is not so.
@@ -197,7 +206,7 @@ func (d *Dictionary) index() {
 	d.facts, d.closed = map[string]*Fact{}, nil
 	for _, f := range d.Facts() {
 		d.facts[f.Path] = f
-		if len(f.Implies) > 0 && (f.Kind == KindFlag || f.Kind == KindChoice) {
+		if len(f.implies) > 0 && (f.Kind == KindFlag || f.Kind == KindChoice) {
 			d.closed = append(d.closed, f)
 		}
 	}
@@ -214,9 +223,7 @@ func (y factYAML) fact(group, key string) *Fact {
 			f.Apart = append(f.Apart, Apart{From: a.From, Low: r.Low, High: r.High})
 		}
 	}
-	for _, i := range y.Implies {
-		f.Implies = append(f.Implies, Implication(i))
-	}
+	f.implies = y.Implies
 	return f
 }
 
@@ -308,20 +315,42 @@ func (d *Dictionary) checkFact(f *Fact) error {
 			return fmt.Errorf("is held apart from %s, which is no quantity in its unit", a.From)
 		}
 	}
-	return d.checkImplications(f)
+	return d.readImplications(f)
 }
 
-func (d *Dictionary) checkImplications(f *Fact) error {
-	for _, i := range f.Implies {
-		for p, v := range i.Then {
-			target, ok := d.facts[p]
-			if !ok {
-				return fmt.Errorf("implies %s, which is not a fact", p)
-			}
-			if _, err := target.read(v); err != nil {
-				return fmt.Errorf("implies %s: %w", p, err)
-			}
+// readImplications reads what the values of a fact imply, once every fact is known.
+func (d *Dictionary) readImplications(f *Fact) error {
+	f.Implies = nil
+	for _, y := range f.implies {
+		i := Implication{Above: y.Above, Below: y.Below, Stated: y.Stated}
+		for _, v := range y.Is {
+			i.Is = append(i.Is, asFloat(v))
 		}
+		for _, path := range sortedKeys(y.Then) {
+			target, ok := d.facts[path]
+			if !ok {
+				return fmt.Errorf("implies %s, which is not a fact", path)
+			}
+			value, err := target.read(y.Then[path])
+			if err != nil {
+				return fmt.Errorf("implies %s: %w", path, err)
+			}
+			i.Then = append(i.Then, Implied{Fact: target, Value: value, Text: fmt.Sprint(y.Then[path])})
+		}
+		f.Implies = append(f.Implies, i)
 	}
 	return nil
+}
+
+// asFloat makes a float64 of the kinds in which YAML gives a number, and leaves anything else.
+func asFloat(v any) any {
+	switch n := v.(type) {
+	case int:
+		return float64(n)
+	case int64:
+		return float64(n)
+	case uint64:
+		return float64(n)
+	}
+	return v
 }

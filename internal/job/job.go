@@ -152,14 +152,14 @@ func (j *Job) Follow(d *Dictionary) error {
 				if !imp.holds(s.Value) {
 					continue
 				}
-				if err := j.imply(d, s, imp.Then); err != nil {
+				if err := j.imply(s, imp); err != nil {
 					return err
 				}
 			}
 		}
 		for _, f := range d.closed {
 			if _, ok := j.Find(f.Path); !ok {
-				if err := j.onlyOne(d, f); err != nil {
+				if err := j.onlyOne(f); err != nil {
 					return err
 				}
 			}
@@ -188,14 +188,14 @@ func (j *Job) apart() error {
 
 // onlyOne states a fact when all but one of its values would imply what is not so. It fails when all of them would, unless
 // the fact is one that need not have a value: where no joints are made, there is no way of making them.
-func (j *Job) onlyOne(d *Dictionary, f *Fact) error {
+func (j *Job) onlyOne(f *Fact) error {
 	if slices.ContainsFunc(f.Implies, func(i Implication) bool { return i.Stated }) {
 		return nil
 	}
 	var left []any
 	var against []Stated
 	for _, v := range f.values() {
-		if other, ok := j.against(d, f, v); ok {
+		if other, ok := j.against(f, v); ok {
 			against = append(against, other)
 		} else {
 			left = append(left, v)
@@ -234,18 +234,10 @@ func (f *Fact) values() []any {
 }
 
 // against finds what is known to be otherwise than a value of a fact would imply.
-func (j *Job) against(d *Dictionary, f *Fact, value any) (Stated, bool) {
+func (j *Job) against(f *Fact, value any) (Stated, bool) {
 	for _, imp := range f.Implies {
-		if !imp.holds(value) {
-			continue
-		}
-		for _, path := range sortedKeys(imp.Then) {
-			known, ok := j.Find(path)
-			if !ok {
-				continue
-			}
-			target, _ := d.Fact(path)
-			if want, err := target.read(imp.Then[path]); err == nil && want != known.Value {
+		if imp.holds(value) {
+			if known, ok := j.Denies(imp); ok {
 				return known, true
 			}
 		}
@@ -253,20 +245,24 @@ func (j *Job) against(d *Dictionary, f *Fact, value any) (Stated, bool) {
 	return Stated{}, false
 }
 
-func (j *Job) imply(d *Dictionary, s Stated, then map[string]any) error {
-	for _, p := range sortedKeys(then) {
-		f, _ := d.Fact(p)
-		value, err := f.read(then[p])
-		if err != nil {
-			return fmt.Errorf("%s: %w", p, err)
+// Denies finds what is known to be otherwise than an implication would say.
+func (j *Job) Denies(i Implication) (Stated, bool) {
+	for _, then := range i.Then {
+		if known, ok := j.Find(then.Fact.Path); ok && known.Value != then.Value {
+			return known, true
 		}
-		if old, ok := j.Find(p); ok {
-			if old.Value != value {
-				return &Contradiction{One: s, Other: old}
-			}
-			continue
+	}
+	return Stated{}, false
+}
+
+func (j *Job) imply(s Stated, i Implication) error {
+	if other, denied := j.Denies(i); denied {
+		return &Contradiction{One: s, Other: other}
+	}
+	for _, then := range i.Then {
+		if _, ok := j.Find(then.Fact.Path); !ok {
+			j.put(Stated{Fact: then.Fact, Value: then.Value, Text: then.Text, From: s.Fact.Path})
 		}
-		j.put(Stated{Fact: f, Value: value, Text: fmt.Sprint(then[p]), From: s.Fact.Path})
 	}
 	return nil
 }
@@ -314,23 +310,9 @@ func (i Implication) holds(value any) bool {
 		if i.Below != nil {
 			return n < *i.Below
 		}
-		return slices.ContainsFunc(i.Is, func(v any) bool { return number(v) == n })
+		return slices.Contains(i.Is, value)
 	}
 	return slices.ContainsFunc(i.Is, func(v any) bool { return strings.EqualFold(fmt.Sprint(v), fmt.Sprint(value)) })
-}
-
-func number(v any) float64 {
-	switch n := v.(type) {
-	case float64:
-		return n
-	case int:
-		return float64(n)
-	case int64:
-		return float64(n)
-	case uint64:
-		return float64(n)
-	}
-	return -1e300
 }
 
 func unknownFact(d *Dictionary, path string) error {

@@ -23,14 +23,15 @@ import (
 // TestEveryFactAskedForMatters: for every fact that an open practice asks for there are two jobs that differ in that fact
 // alone and come out differently. (Second promise.) They are looked for at the ends of the fact, at its usual values and
 // around every number that an open condition compares with; where the answer hangs on other facts, too, these are stated first.
-// It holds a few of the questions met, others in each run; HEARSAY_THOROUGH=1 holds all of hundreds of jobs.
+// It holds a few of the questions met, the same in each run; HEARSAY_THOROUGH=1 holds all of hundreds of jobs, drawn anew.
 func TestEveryFactAskedForMatters(t *testing.T) {
 	b := load(t)
 	jobs := rapid.Custom(func(t *rapid.T) *job.Job { return randomJob(t, b) })
-	first, many, most := rand.IntN(1<<30), 3, 15
+	first, many, most := 2026, 3, 15
 	if os.Getenv("HEARSAY_THOROUGH") != "" {
-		many, most = 200, 1<<30
+		first, many, most = rand.IntN(1<<30), 200, 1<<30
 	}
+	shuffle := rand.New(rand.NewPCG(uint64(first), 1))
 	tried, unfound := map[string]bool{}, 0
 	for seed := range many {
 		j := jobs.Example(first + seed)
@@ -42,7 +43,7 @@ func TestEveryFactAskedForMatters(t *testing.T) {
 				questions = append(questions, question{t, b, one.Practice.ID, fact, rand.New(rand.NewPCG(7, uint64(first+seed)))})
 			}
 		}
-		rand.Shuffle(len(questions), func(i, k int) { questions[i], questions[k] = questions[k], questions[i] })
+		shuffle.Shuffle(len(questions), func(i, k int) { questions[i], questions[k] = questions[k], questions[i] })
 		for _, q := range questions[:min(most, len(questions))] {
 			if key := q.practice + " " + q.fact; !tried[key] {
 				tried[key] = true

@@ -92,7 +92,9 @@ func (b *Book) court(j *job.Job) (*court, error) {
 			return nil, err
 		}
 	}
-	return &court{book: b, job: j, sheet: b.Figures.Sheet(j)}, nil
+	c := &court{book: b, job: j}
+	c.sheet = b.Figures.Sheet(j).Without(c.never)
+	return c, nil
 }
 
 func figuresOf(practices ...*Practice) []string {
@@ -154,6 +156,14 @@ func (c *court) unknowns(p *Practice) []*ast.Term {
 // names no water-cement ratio.
 func (c *court) ruledOut(f *job.Fact) bool {
 	return slices.ContainsFunc(f.Implies, func(i job.Implication) bool { return i.Stated && c.denied(i) })
+}
+
+// never says why a fact has no value in this job; "" where it may have one.
+func (c *court) never(path string) string {
+	if f, ok := c.book.Facts.Fact(path); ok && c.ruledOut(f) {
+		return fmt.Sprintf("what else is stated leaves no %s", f.Name)
+	}
+	return ""
 }
 
 func inputTerm(words ...string) *ast.Term {

@@ -86,8 +86,8 @@ func (b *Book) hangsOn(p *Practice) []string {
 			continue
 		}
 		for _, i := range f.Implies {
-			for implied := range i.Then {
-				facts[implied] = true
+			for _, then := range i.Then {
+				facts[then.Fact.Path] = true
 			}
 		}
 	}

@@ -26,7 +26,7 @@ func (c *court) possible(f *job.Fact) (low, high float64, ok bool) {
 			high = math.Min(high, *i.Above)
 		case i.Below != nil:
 			low = math.Max(low, *i.Below)
-		case slices.ContainsFunc(i.Is, func(v any) bool { n, isNumber := asFloat(yamlNumber(v)); return isNumber && n == low }):
+		case slices.Contains(i.Is, any(low)):
 			low = math.Nextafter(low, high)
 		}
 	}
@@ -70,24 +70,8 @@ func amongChoices(left, values []string) verdict {
 	return side(can && !canElse, !can)
 }
 
-// yamlNumber makes a number of the kinds in which YAML gives one.
-func yamlNumber(v any) any {
-	switch n := v.(type) {
-	case int64:
-		return float64(n)
-	case uint64:
-		return float64(n)
-	}
-	return v
-}
-
 // denied says that what an implication would say is known to be otherwise.
 func (c *court) denied(i job.Implication) bool {
-	for path, v := range i.Then {
-		known, ok := c.job.Value(path)
-		if _, number := known.(float64); ok && !number && fmt.Sprint(known) != fmt.Sprint(v) {
-			return true
-		}
-	}
-	return false
+	_, ok := c.job.Denies(i)
+	return ok
 }

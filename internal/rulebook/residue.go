@@ -155,8 +155,8 @@ func (c *court) mayBeNone(f *job.Fact) bool {
 		return false
 	}
 	for _, i := range f.Implies {
-		for path := range i.Then {
-			if i.Stated && !c.stated(path) {
+		for _, then := range i.Then {
+			if i.Stated && !c.stated(then.Fact.Path) {
 				return true
 			}
 		}
