@@ -1,22 +1,31 @@
 package rulebook
 
-// decide judges by a plain practice whose answer hangs on nothing unknown. It says false, and leaves the judgement as it was,
-// where the rule is not plain or the answer is open; of an open answer of a plain rule it leaves whether it surely concerns the job.
+import "slices"
+
+// decide judges by a plain practice. It says false where the rule is not plain.
 func (c *court) decide(one *Judgement) bool {
 	p, ok := c.book.plain[one.Practice.ID]
 	if !ok {
 		return false
 	}
-	here := p.here(c)
-	if here == fails {
+	switch p.here.truth(c) {
+	case fails:
 		return true
+	case holds:
+		one.Concerns = true
+	case unsettled:
+		here := c.merged(c.residues("", p.here))
+		if len(here) == 0 {
+			return true
+		}
+		one.Concerns = slices.ContainsFunc(here, certain)
 	}
-	one.Concerns = here == holds
-	reasons, open := map[string]bool{}, false
+	reasons := map[string]bool{}
+	var open []plainReason
 	for _, r := range p.reasons {
-		switch r.when(c) {
+		switch r.when.truth(c) {
 		case unsettled:
-			open = true
+			open = append(open, r)
 		case holds:
 			reasons[r.text] = true
 		}
@@ -24,12 +33,30 @@ func (c *court) decide(one *Judgement) bool {
 	switch {
 	case len(reasons) > 0:
 		one.Status, one.Reasons, one.Concerns = Wrong, keys(reasons), true
-	case open:
-		return false
+	case len(open) > 0:
+		c.leave(one, open)
 	default:
 		one.Status = Right
 	}
 	return true
+}
+
+// leave leaves a judgement open, with the conditions on which it hangs.
+func (c *court) leave(one *Judgement, open []plainReason) {
+	var residues []residue
+	for _, r := range open {
+		residues = append(residues, c.residues(r.text, r.when)...)
+	}
+	c.settle(one, c.merged(residues))
+}
+
+// residues gives what is left of an open clause.
+func (c *court) residues(reason string, open clause) []residue {
+	var residues []residue
+	for _, w := range open.ways(c) {
+		residues = append(residues, residue{reason: reason, exprs: w, support: c.apart})
+	}
+	return residues
 }
 
 // documents gives the numbers and the mends of a plain practice, made of what is known. It says false where two rules
@@ -63,12 +90,12 @@ func (c *court) documents(p *plain) (numbers, mends map[string]any, ok bool) {
 
 // entry is a line of the number document, or nothing where it does not hold or lacks a side.
 func (n plainNumber) entry(c *court) any {
-	if n.when(c) != holds {
+	if n.when.truth(c) != holds {
 		return nil
 	}
 	entry := map[string]any{}
 	for side, read := range n.sides {
-		v := read(c)
+		v := read.value(c)
 		if v.kind == absent {
 			return nil
 		}
@@ -80,14 +107,14 @@ func (n plainNumber) entry(c *court) any {
 // whole is a value or a list of them, or nothing where it does not hold or is not known.
 func (v plainValue) whole(c *court) any {
 	switch {
-	case v.when(c) != holds:
+	case v.when.truth(c) != holds:
 		return nil
-	case v.value != nil:
-		return v.value(c).plain()
+	case v.items == nil:
+		return v.value.value(c).plain()
 	}
 	var items []any
 	for _, read := range v.items {
-		item := read(c)
+		item := read.value(c)
 		if item.kind == absent {
 			return nil
 		}

@@ -32,6 +32,12 @@ func (c *court) evaluate(ctx context.Context, one *Judgement) error {
 	if err != nil {
 		return err
 	}
+	c.settle(one, wrong)
+	return nil
+}
+
+// settle reads what a practice comes out as from what is left of the ways in which it is wrong.
+func (c *court) settle(one *Judgement, wrong []residue) {
 	reasons := map[string]bool{}
 	for _, r := range wrong {
 		if certain(r) {
@@ -46,7 +52,6 @@ func (c *court) evaluate(ctx context.Context, one *Judgement) error {
 	default:
 		one.Status = Right
 	}
-	return nil
 }
 
 // evaluation is what the evaluator is given: what is known, and what is not.

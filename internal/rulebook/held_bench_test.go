@@ -119,7 +119,7 @@ func (b *bench) set(c cell, value float64) {
 	if len(b.readers[c.path]) == 0 {
 		return
 	}
-	reader := &plainReader{limits: b.book.Limits.Data(), rules: b.rules, read: map[string]term{}}
+	reader := &plainReader{limits: b.book.Limits.Data(), rules: b.rules, read: map[string]*term{}}
 	for _, p := range b.readers[c.path] {
 		b.book.plain[p.ID], _ = reader.practice(p)
 	}

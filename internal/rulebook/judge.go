@@ -116,7 +116,8 @@ type court struct {
 	sheet  *figure.Sheet
 	closed bool // what is not known counts as nothing: while numbers and mends are made
 
-	left map[string][]string // what choices that are not stated can still be, by fact
+	left  map[string][]string    // what choices that are not stated can still be, by fact
+	apart map[string][]*ast.Rule // conditions that stand together under a name
 }
 
 // gather computes the figures named and gives the input as the rules read it.

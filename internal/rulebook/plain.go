@@ -5,9 +5,9 @@ import (
 )
 
 // plain is a practice whose rule has the form that a rule may take: comparisons of facts, figures and limits, joined by
-// "and" and "or". Where all that such a rule needs is known it is decided here, without the evaluator: the same answer some
-// fifty times sooner, and only the figures on which it hangs are computed. Everything else, and every answer that stays
-// open, is Open Policy Agent's; a test holds the two to each other.
+// "and" and "or". Such a rule is judged here, without the evaluator: the same answer some fifty times sooner, only the figures on
+// which it hangs are computed, and what stays open keeps the conditions that partial evaluation would leave. Everything
+// else is Open Policy Agent's, whose partial evaluation says what is right: a test holds the two to each other, word for word.
 type plain struct {
 	here    clause
 	reasons []plainReason
@@ -28,12 +28,12 @@ type plainNumber struct {
 type plainValue struct {
 	when  clause
 	value term
-	items []term // of a list; value is nil then
+	items []term // of a list, which has no value of its own
 }
 
 // plains reads every practice that is plain; the others are left out.
 func (b *Book) plains() map[string]*plain {
-	r := &plainReader{limits: b.Limits.Data(), rules: b.rulesByName(), read: map[string]term{}}
+	r := &plainReader{limits: b.Limits.Data(), rules: b.rulesByName(), read: map[string]*term{}}
 	plains := map[string]*plain{}
 	for _, p := range b.practices {
 		if one, ok := r.practice(p); ok {
@@ -108,7 +108,7 @@ func (r *plainReader) entry(one *plain, scope *plainScope, document string, rule
 		one.numbers[string(key)] = append(one.numbers[string(key)], plainNumber{when, sides})
 		return ok && document == "number"
 	case *ast.Array:
-		var items []term
+		items := []term{}
 		value.Foreach(func(v *ast.Term) {
 			read, isPlain := r.term(scope, v)
 			ok = ok && isPlain

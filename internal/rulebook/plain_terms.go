@@ -2,13 +2,21 @@ package rulebook
 
 import (
 	"slices"
+
+	"github.com/open-policy-agent/opa/v1/ast"
 )
 
-// A term gives its value for a court; a clause says whether it holds there.
-type (
-	term   func(*court) value
-	clause func(*court) truth
-)
+// A term gives its value for a court; a clause says whether it holds there. What is left open of them plain_open.go takes apart.
+type term struct {
+	value   func(*court) value
+	options func(*court) []option // nil where there is one, which is the term itself
+	written *ast.Term             // as the rule has it; nil where it has options
+}
+
+type clause struct {
+	truth func(*court) truth
+	ways  func(*court) []way // of a clause that is unsettled
+}
 
 type kind int8
 
@@ -48,7 +56,9 @@ func truthOf(b bool) truth {
 	return fails
 }
 
-func constant(v value) term { return func(*court) value { return v } }
+func constant(v value, written *ast.Term) term {
+	return term{value: func(*court) value { return v }, written: written}
+}
 
 func valueOf(v any) value {
 	if f, ok := asFloat(v); ok {
@@ -74,8 +84,8 @@ func (c *court) missing() value {
 	return value{kind: unknown}
 }
 
-func factTerm(path string) term {
-	return func(c *court) value {
+func factTerm(path string, written *ast.Term) term {
+	return term{written: written, value: func(c *court) value {
 		if v, ok := c.job.Value(path); ok {
 			return valueOf(v)
 		}
@@ -92,11 +102,11 @@ func factTerm(path string) term {
 			return v
 		}
 		return value{kind: unknown, bounded: true, perhaps: c.mayBeNone(f), low: low, high: high}
-	}
+	}}
 }
 
-func figureTerm(name string) term {
-	return func(c *court) value {
+func figureTerm(name string, written *ast.Term) term {
+	return term{written: written, value: func(c *court) value {
 		r := c.sheet.Result(name)
 		if r.Known {
 			return value{kind: number, number: r.Best}
@@ -104,11 +114,11 @@ func figureTerm(name string) term {
 		v := c.missing()
 		v.bounded, v.low, v.high = r.Bounded, r.BestLow, r.BestHigh // a rule that compares a figure compares its best value
 		return v
-	}
+	}}
 }
 
-func rangeTerm(name string, low bool) term {
-	return func(c *court) value {
+func rangeTerm(name string, low bool, written *ast.Term) term {
+	return term{written: written, value: func(c *court) value {
 		r := c.sheet.Result(name)
 		switch {
 		case !r.Known && (!c.closed || !r.Bounded):
@@ -119,35 +129,57 @@ func rangeTerm(name string, low bool) term {
 			return value{kind: number, number: r.Low}
 		}
 		return value{kind: number, number: r.High}
-	}
+	}}
 }
 
 func tableTerm(at any, keys []term) term {
 	if len(keys) == 0 {
-		return constant(valueOf(at))
+		return constant(valueOf(at), writtenOf(at))
 	}
-	return func(c *court) value {
-		at := at
-		for _, key := range keys {
-			k := key(c)
-			table, _ := at.(map[string]any)
-			if k.kind == unknown {
-				if k.left != nil && !slices.ContainsFunc(k.left, func(one string) bool { return table[one] != nil }) {
+	return term{
+		value: func(c *court) value {
+			at := at
+			for _, key := range keys {
+				k := key.value(c)
+				table, _ := at.(map[string]any)
+				if k.kind == unknown {
+					if k.left != nil && !slices.ContainsFunc(k.left, func(one string) bool { return table[one] != nil }) {
+						return value{kind: absent}
+					}
+					return value{kind: unknown}
+				}
+				if at = table[k.text]; at == nil || k.kind != text {
 					return value{kind: absent}
 				}
-				return value{kind: unknown}
 			}
-			if at = table[k.text]; at == nil || k.kind != text {
-				return value{kind: absent}
+			return valueOf(at)
+		},
+		options: func(c *court) []option { return entries(c, at, keys) },
+	}
+}
+
+// when is a clause that a term decides by its value alone.
+func when(t term, decide func(value) truth, open func(*court, option) *ast.Expr) clause {
+	return clause{
+		truth: func(c *court) truth { return decide(t.value(c)) },
+		ways: func(c *court) []way {
+			var ways []way
+			for _, o := range t.open(c) {
+				switch decide(o.value) {
+				case holds:
+					ways = append(ways, o.when)
+				case unsettled:
+					ways = append(ways, o.when.and(open(c, o)))
+				}
 			}
-		}
-		return valueOf(at)
+			return ways
+		},
 	}
 }
 
 func truthy(t term) clause {
-	return func(c *court) truth {
-		switch v := t(c); v.kind {
+	return when(t, func(v value) truth {
+		switch v.kind {
 		case unknown:
 			return unsettled
 		case absent:
@@ -156,113 +188,155 @@ func truthy(t term) clause {
 			return truthOf(v.flag)
 		}
 		return holds
-	}
+	}, func(_ *court, o option) *ast.Expr { return ast.NewExpr(o.written) })
 }
 
 func defined(t term) clause {
-	return func(c *court) truth {
-		v := t(c)
+	return when(t, func(v value) truth {
 		if v.kind == unknown {
 			return unsettled
 		}
 		return truthOf(v.kind != absent)
-	}
+	}, func(_ *court, o option) *ast.Expr { return ast.NewExpr(o.written) })
 }
 
 func negated(one clause) clause {
-	return func(c *court) truth {
-		switch one(c) {
-		case holds:
-			return fails
-		case fails:
-			return holds
-		}
-		return unsettled
+	return clause{
+		truth: func(c *court) truth {
+			switch one.truth(c) {
+			case holds:
+				return fails
+			case fails:
+				return holds
+			}
+			return unsettled
+		},
+		ways: func(c *court) []way { return c.noneOf(one.ways(c)) },
 	}
 }
 
 // allOf holds where every clause does. One that fails settles it, whatever is not known of the others.
 func allOf(all []clause) clause {
-	return func(c *court) truth {
-		result := holds
-		for _, one := range all {
-			switch one(c) {
-			case fails:
-				return fails
-			case unsettled:
-				result = unsettled
+	return clause{
+		truth: func(c *court) truth {
+			result := holds
+			for _, one := range all {
+				switch one.truth(c) {
+				case fails:
+					return fails
+				case unsettled:
+					result = unsettled
+				}
 			}
-		}
-		return result
+			return result
+		},
+		ways: func(c *court) []way {
+			ways := []way{nil}
+			for _, one := range all {
+				if one.truth(c) == unsettled {
+					ways = product(ways, one.ways(c))
+				}
+			}
+			return ways
+		},
 	}
 }
 
 // anyOf is the value of the first way that holds. While a way before it is open so is the value, unless all say yes alike.
 func anyOf(ways []plainValue) term {
-	return func(c *court) value {
-		open := false
-		for _, way := range ways {
-			switch way.when(c) {
-			case holds:
-				switch v := way.value(c); {
-				case v.kind == absent:
-				case open && v.kind != flag:
-					return value{kind: unknown}
-				default:
-					return v
+	return term{
+		value: func(c *court) value {
+			open := false
+			for _, way := range ways {
+				switch way.when.truth(c) {
+				case holds:
+					switch v := way.value.value(c); {
+					case v.kind == absent:
+					case open && v.kind != flag:
+						return value{kind: unknown}
+					default:
+						return v
+					}
+				case unsettled:
+					open = true
 				}
-			case unsettled:
-				open = true
 			}
-		}
-		if open {
-			return value{kind: unknown}
-		}
-		return value{kind: absent}
+			if open {
+				return value{kind: unknown}
+			}
+			return value{kind: absent}
+		},
+		options: func(c *court) []option {
+			var options []option
+			for _, one := range ways {
+				options = append(options, one.options(c)...)
+			}
+			return options
+		},
 	}
 }
 
-func among(t term, items []value) clause {
-	return func(c *court) truth {
-		v := t(c)
+func among(t term, items []value, written *ast.Term) clause {
+	return when(t, func(v value) truth {
 		if v.kind == unknown {
 			return v.among(items)
 		}
 		return truthOf(slices.ContainsFunc(items, v.same))
+	}, func(_ *court, o option) *ast.Expr { return ast.Member.Expr(o.written, written) })
+}
+
+func compared(op *ast.Term, a, b term) clause {
+	name := op.String()
+	return clause{
+		truth: func(c *court) truth {
+			x := a.value(c)
+			if x.kind == absent {
+				return fails
+			}
+			return compare(name, x, b.value(c))
+		},
+		ways: func(c *court) []way {
+			var ways []way
+			for _, x := range a.open(c) {
+				for _, y := range b.open(c) {
+					together := append(x.when[:len(x.when):len(x.when)], y.when...)
+					switch compare(name, x.value, y.value) {
+					case holds:
+						ways = append(ways, together)
+					case unsettled:
+						ways = append(ways, together.and(ast.NewExpr([]*ast.Term{op, x.written, y.written})))
+					}
+				}
+			}
+			return ways
+		},
 	}
 }
 
-func compared(op string, a, b term) clause {
-	return func(c *court) truth {
-		x := a(c)
-		if x.kind == absent {
-			return fails
-		}
-		y := b(c)
-		switch {
-		case y.kind == absent:
-			return fails
-		case x.kind == unknown && y.kind == text && (op == "equal" || op == "neq"):
-			return x.is(op, y)
-		case x.kind == unknown || y.kind == unknown:
-			return x.against(op, y)
-		case x.kind != y.kind || x.kind == other:
-			return unsettled
-		case op == "equal":
-			return truthOf(x.same(y))
-		case op == "neq":
-			return truthOf(!x.same(y))
-		case x.kind != number:
-			return unsettled
-		case op == "gt":
-			return truthOf(x.number > y.number)
-		case op == "gte":
-			return truthOf(x.number >= y.number)
-		case op == "lt":
-			return truthOf(x.number < y.number)
-		}
-		return truthOf(x.number <= y.number)
+func compare(op string, x, y value) truth {
+	switch {
+	case x.kind == absent || y.kind == absent:
+		return fails
+	case x.kind == unknown && y.kind == text && (op == "equal" || op == "neq"):
+		return x.is(op, y)
+	case x.kind == unknown || y.kind == unknown:
+		return x.against(op, y)
+	case x.kind != y.kind || x.kind == other:
+		return unsettled
+	case op == "equal":
+		return truthOf(x.same(y))
+	case op == "neq":
+		return truthOf(!x.same(y))
+	case x.kind != number:
+		return unsettled
+	case op == "gt":
+		return truthOf(x.number > y.number)
+	case op == "gte":
+		return truthOf(x.number >= y.number)
+	case op == "lt":
+		return truthOf(x.number < y.number)
 	}
+	return truthOf(x.number <= y.number)
 }
 
 func (v value) same(other value) bool {
