@@ -76,7 +76,7 @@ func (a *app) review(name string, o reviewOptions) error {
 		return err
 	}
 	if o.lines {
-		return a.reviewLines(book, name)
+		return a.reviewLines(book, name, o.working)
 	}
 	j, err := a.readJob(book, name)
 	if err != nil {

@@ -9,6 +9,7 @@ import (
 	"io"
 	"runtime"
 	"runtime/debug"
+	"sync"
 
 	"hearsay/internal/job"
 	"hearsay/internal/report"
@@ -21,17 +22,20 @@ type lineReviewer struct {
 	book   *rulebook.Book
 	report *report.Reporter
 	name   string
+	judge  func(context.Context, *job.Job) (*rulebook.Review, error)
+	texts  sync.Pool // of *[]byte, written lines
 }
 
 // reviewed is what one line came to: an object, or what made it unusable.
 type reviewed struct {
-	text []byte
+	text *[]byte
 	bad  bool
 	err  error // the program failed
 }
 
-// reviewLines reviews one job a line. A line that cannot be used gives an object with its error, and the next line goes on.
-func (a *app) reviewLines(book *rulebook.Book, name string) error {
+// reviewLines reviews one job a line. A line that cannot be used gives an object with its error, and the next line goes on. The
+// working of its numbers is left out unless it is asked for.
+func (a *app) reviewLines(book *rulebook.Book, name string, working bool) error {
 	system, err := a.system()
 	if err != nil {
 		return err
@@ -42,7 +46,10 @@ func (a *app) reviewLines(book *rulebook.Book, name string) error {
 	}
 	defer done()
 	debug.SetMemoryLimit(192 << 20) // little is kept from line to line
-	r := &lineReviewer{app: a, book: book, report: report.NewReporter(book, system), name: name}
+	r := &lineReviewer{app: a, book: book, report: report.NewReporter(book, system), name: name, judge: book.JudgeTersely}
+	if working {
+		r.judge = book.Judge
+	}
 	workers := runtime.GOMAXPROCS(0)
 	queue := make(chan chan reviewed, 4*workers) // in the order of the lines, and no longer than this
 	read := make(chan error, 1)
@@ -89,28 +96,32 @@ func (r *lineReviewer) write(queue chan chan reviewed, read chan error) error {
 		if one.bad {
 			r.app.status = exitBadInput
 		}
-		if _, err := out.Write(one.text); err != nil {
+		if _, err := out.Write(*one.text); err != nil {
 			return err
 		}
+		r.texts.Put(one.text)
 		pace.step()
 	}
 	return <-read
 }
 
 func (r *lineReviewer) one(where string, line []byte) reviewed {
-	result, err := r.review(where, line)
-	var out reviewed
-	if err != nil {
-		out.bad = true
-		out.text, out.err = json.Marshal(map[string]string{"error": err.Error()})
-	} else {
-		out.text, out.err = json.Marshal(result)
+	text, ok := r.texts.Get().(*[]byte)
+	if !ok {
+		text = new([]byte)
 	}
-	out.text = append(out.text, '\n')
+	out := reviewed{text: text}
+	review, err := r.review(where, line)
+	if err != nil {
+		problem, err := json.Marshal(map[string]string{"error": err.Error()})
+		*text, out.bad, out.err = append(append((*text)[:0], problem...), '\n'), true, err
+		return out
+	}
+	*text, out.err = r.report.AppendLine((*text)[:0], review)
 	return out
 }
 
-func (r *lineReviewer) review(where string, line []byte) (*report.Review, error) {
+func (r *lineReviewer) review(where string, line []byte) (*rulebook.Review, error) {
 	j, say, err := job.ReadJSON(r.book.Facts, where, line)
 	if err != nil {
 		return nil, err
@@ -120,9 +131,5 @@ func (r *lineReviewer) review(where string, line []byte) (*report.Review, error)
 			return nil, err
 		}
 	}
-	review, err := r.book.Judge(context.Background(), j)
-	if err != nil {
-		return nil, err
-	}
-	return r.report.Review(review), nil
+	return r.judge(context.Background(), j)
 }

@@ -6,13 +6,28 @@ import (
 	"hearsay/internal/heat"
 )
 
-// bottomHour is when the temperature at the bottom of a slab on cold ground is given, h.
-const bottomHour = 6
+// bottomHour is when the temperature at the bottom of a slab on cold ground is given, h; bottomCourseHours is how long its course is
+// followed at first, h.
+const (
+	bottomHour        = 6
+	bottomCourseHours = 12
+)
 
 // bottomCourse is the temperature at the bottom of a slab on the ground, hour by hour, °C. What lies above counts little in the
 // first hours, so the top is taken as covered in air halfway between ground and concrete.
 func bottomCourse(c *Calc, hours float64) (*heat.History, error) {
-	placed, ground := celsius(c.Num("load.temperature")), celsius(c.Num("ground.temperature"))
+	c.Assume("{6 in} of stone on silt of usual moisture; a covered top in air between ground and concrete")
+	placed, ground, thick := c.Num("load.temperature"), c.Num("ground.temperature"), c.Num("member.thickness")
+	h, err := c.remember(fmt.Sprint("bottom", placed, ground, thick, hours), func() (any, error) {
+		return runBottom(c, celsius(placed), celsius(ground), thick*meter, hours)
+	})
+	if err != nil {
+		return nil, err
+	}
+	return h.(*heat.History), nil
+}
+
+func runBottom(c *Calc, placed, ground, thick, hours float64) (*heat.History, error) {
 	cement, _ := heat.CementType("I")
 	const usualCement = 564 * kgPerLbYd
 	deep, err := c.Table("ground.deep_ground")
@@ -22,19 +37,18 @@ func bottomCourse(c *Calc, hours float64) (*heat.History, error) {
 	depth, below := deep["depth"]*12*meter, celsius(deep["temperature"])
 	s := heat.Section{
 		Concrete:  heat.NormalConcrete(placed, usualCement, usualWater*usualCement, cement),
-		Thickness: c.Num("member.thickness") * meter,
+		Thickness: thick,
 		Ground: []heat.Layer{
 			{Soil: heat.Kersten(heat.Coarse, 2100, 0.05), Thickness: 0.15, Top: ground, Bottom: ground},
 			{Soil: heat.Kersten(heat.Fine, 1600, 0.15), Thickness: depth - 0.15, Top: ground, Bottom: below},
 		},
 	}
-	c.Assume("{6 in} of stone on silt of usual moisture; a covered top in air between ground and concrete")
 	air := heat.Steady(heat.Hour{Air: (placed + ground) / 2, Humidity: 0.7, Cloud: 1}, 0)
 	return heat.Run(s, air, []heat.Change{{Top: heat.Face{R: 1 * rsi}}}, heat.Span{Hours: hours, Step: 0.25, Cells: 8})
 }
 
 func bottomTemperature(c *Calc) (Value, error) {
-	h, err := bottomCourse(c, bottomHour)
+	h, err := bottomCourse(c, bottomCourseHours)
 	if err != nil {
 		return Value{}, err
 	}
@@ -44,16 +58,16 @@ func bottomTemperature(c *Calc) (Value, error) {
 	return Exact(fahrenheit(heat.At(h.Hours, h.Bottom, bottomHour))), nil
 }
 
-// setDelay adds up, hour by hour, the share of its setting that the bottom gets done at its temperature. Most of it sets within a
-// day, and only where it does not are further hours computed.
+// setDelay adds up, hour by hour, the share of its setting that the bottom gets done at its temperature. Most of it sets within
+// half a day, and only where it does not are further hours computed.
 func setDelay(c *Calc) (Value, error) {
-	const day, longest = 20, 72
+	const day, longest = 24, 72
 	placed := c.Num("load.temperature")
 	plain, err := setAt(c, placed)
 	if err != nil {
 		return Value{}, err
 	}
-	for _, hours := range []float64{day, longest} {
+	for _, hours := range []float64{bottomCourseHours, day, longest} {
 		h, err := bottomCourse(c, hours)
 		if err != nil {
 			return Value{}, err

@@ -16,6 +16,7 @@ import (
 // panics on a fact or figure that the way did not name, since that would be a need nobody is asked for.
 type Calc struct {
 	sheet    *Sheet
+	figure   *Figure
 	way      *Way
 	override map[string]any // values standing in for unknown facts
 	working  []string
@@ -93,7 +94,7 @@ func (c *Calc) Figure(name string) Value {
 	}
 	r := c.sheet.result(name, c.override)
 	c.working = mergeText(c.working, r.Working)
-	c.cites = append(c.cites, r.Cites...)
+	c.Cite(r.Cites...)
 	c.assumed = append(c.assumed, r.Assumed...)
 	if r.Problem != "" && c.failed == nil {
 		c.failed = errors.New(r.Problem)
@@ -119,7 +120,7 @@ func (c *Calc) Limit(path string, keys ...string) (float64, error) {
 	if !ok {
 		return 0, fmt.Errorf("the %s needs a further condition", l.What)
 	}
-	c.cites = append(c.cites, l.Cite)
+	c.Cite(l.Cite)
 	return n, nil
 }
 
@@ -153,7 +154,7 @@ func (c *Calc) Table(path string, keys ...string) (map[string]float64, error) {
 	if !ok {
 		return nil, fmt.Errorf("the %s is not a table", l.What)
 	}
-	c.cites = append(c.cites, l.Cite)
+	c.Cite(l.Cite)
 	numbers := map[string]float64{}
 	for k, cell := range cells {
 		if n, ok := cell.(float64); ok {
@@ -187,7 +188,9 @@ func (c *Calc) remember(key string, compute func() (any, error)) (any, error) {
 // Step adds a line of working. Quantities are written in braces, {4 in}, so that they can be printed in either system;
 // Q writes one.
 func (c *Calc) Step(format string, args ...any) {
-	c.working = append(c.working, fmt.Sprintf(format, args...))
+	if !c.sheet.terse {
+		c.working = append(c.working, fmt.Sprintf(format, args...))
+	}
 }
 
 // Assume says what was taken for granted.
@@ -195,13 +198,27 @@ func (c *Calc) Assume(format string, args ...any) {
 	c.assumed = append(c.assumed, fmt.Sprintf(format, args...))
 }
 
-// Cite adds a source beside those of the figure and of the limits it reads.
-func (c *Calc) Cite(cite limit.Cite) { c.cites = append(c.cites, cite) }
-
-// Q writes a quantity for a line of working.
-func Q(v float64, unit string) string {
-	if unit == "" {
-		return quantity.Quantity{Value: v}.Print(quantity.US)
+// Cite adds sources beside those of the figure and of the limits it reads.
+func (c *Calc) Cite(cites ...limit.Cite) {
+	for _, one := range cites {
+		if !slices.Contains(c.figure.Cites, one) && !slices.Contains(c.cites, one) {
+			c.cites = append(c.cites, one)
+		}
 	}
-	return fmt.Sprintf("{%.6g %s}", v, unit)
+}
+
+// Quoted is a quantity in a line of working. It is written out when the line is.
+type Quoted struct {
+	value float64
+	unit  string
+}
+
+// Q quotes a quantity for a line of working.
+func Q(v float64, unit string) Quoted { return Quoted{v, unit} }
+
+func (q Quoted) String() string {
+	if q.unit == "" {
+		return quantity.Quantity{Value: q.value}.Print(quantity.US)
+	}
+	return fmt.Sprintf("{%.6g %s}", q.value, q.unit)
 }

@@ -44,7 +44,7 @@ func (s *Sheet) run(f *Figure, w *Way, override map[string]any) *Result {
 // failing is a way that comes to nothing at an end: unknown, since other values may do better, or not to be computed where
 // it fails for the same reason at every end.
 func (s *Sheet) failing(f *Figure, w *Way, ends []map[string]any, one *Result, missing []string) *Result {
-	same := func(end map[string]any) bool { return s.once(f, w, end).Problem == one.Problem }
+	same := func(end map[string]any) bool { return s.tried(f, w, end).Problem == one.Problem }
 	if slices.ContainsFunc(ends, func(end map[string]any) bool { return !same(end) }) {
 		return &Result{Figure: f, Cites: one.Cites, Missing: missing}
 	}
@@ -53,8 +53,8 @@ func (s *Sheet) failing(f *Figure, w *Way, ends []map[string]any, one *Result, m
 
 // alike says whether a way comes out the same at all its ends.
 func (s *Sheet) alike(f *Figure, w *Way, ends []map[string]any) bool {
-	first := s.once(f, w, ends[0]).Value
-	return !slices.ContainsFunc(ends, func(end map[string]any) bool { return s.once(f, w, end).Value != first })
+	first := s.tried(f, w, ends[0]).Value
+	return !slices.ContainsFunc(ends, func(end map[string]any) bool { return s.tried(f, w, end).Value != first })
 }
 
 // Lacks lists the facts that could still change a figure, sorted: the missing ones, without those that make no difference
@@ -110,7 +110,7 @@ func (s *Sheet) matter(f *Figure, w *Way, missing []string, same func(a, b Value
 
 // changes says whether a fact with its value from another end makes a difference at this end.
 func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends []map[string]any, same func(a, b Value) bool) bool {
-	here := s.once(f, w, end)
+	here := s.tried(f, w, end)
 	tried := []any{end[fact]}
 	for _, other := range ends {
 		if slices.Contains(tried, other[fact]) {
@@ -119,7 +119,7 @@ func (s *Sheet) changes(f *Figure, w *Way, fact string, end map[string]any, ends
 		tried = append(tried, other[fact])
 		changed := maps.Clone(end)
 		changed[fact] = other[fact]
-		if there := s.once(f, w, changed); !same(there.Value, here.Value) || there.Problem != here.Problem {
+		if there := s.tried(f, w, changed); !same(there.Value, here.Value) || there.Problem != here.Problem {
 			return true
 		}
 	}

@@ -4,6 +4,8 @@ package figure
 
 import (
 	"fmt"
+	"maps"
+	"slices"
 	"sort"
 
 	"hearsay/internal/limit"
@@ -21,6 +23,8 @@ type Figure struct {
 	Within  float64 // how far two ways may differ, in Unit, without contradicting each other; 0: 3 %
 	Overlap bool    // two ways contradict each other only where their ranges have nothing in common
 	Private bool    // an intermediate that only other figures read; not listed
+
+	place int // in the order of the fields
 }
 
 // Way is one manner of computing a figure.
@@ -96,6 +100,7 @@ func New(limits *limit.Book) (*Set, error) {
 					return nil, fmt.Errorf("figure %s: %w", f.Name, err)
 				}
 			}
+			f.place = len(s.order)
 			s.figures[f.Name] = &f
 			s.order = append(s.order, f.Name)
 		}
@@ -128,6 +133,15 @@ func (s *Set) Needs(name string) []string {
 	}
 	sort.Strings(paths)
 	return paths
+}
+
+// Below lists these figures and every figure they need, through others too, sorted.
+func (s *Set) Below(names ...string) []string {
+	seen := map[string]bool{}
+	for _, name := range names {
+		s.needs(name, map[string]bool{}, seen)
+	}
+	return slices.Sorted(maps.Keys(seen))
 }
 
 func (s *Set) needs(name string, found, seen map[string]bool) {

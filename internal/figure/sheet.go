@@ -18,12 +18,13 @@ type Facts interface {
 type Sheet struct {
 	set     *Set
 	facts   Facts
-	results map[string]*Result
-	busy    map[string]bool
+	results []*Result         // by the place of the figure
+	busy    []bool            // by the place of the figure
 	chosen  map[string]int    // figure to the way that counts, where it is not the first
 	torn    map[string][]int  // figure to the ways that come out otherwise than the one that counts
 	memory  map[string]memory // of slow computations, by all they depend on
 	draws   bool              // courses are wanted
+	terse   bool              // no working is wanted
 
 	never func(fact string) string // why a fact can have no value here; "" where it may
 }
@@ -35,7 +36,7 @@ type memory struct {
 
 // Sheet starts the figures of one job. It is not safe for use by several goroutines at once.
 func (s *Set) Sheet(facts Facts) *Sheet {
-	return &Sheet{set: s, facts: facts, results: map[string]*Result{}, busy: map[string]bool{}, torn: map[string][]int{}, memory: map[string]memory{},
+	return &Sheet{set: s, facts: facts, results: make([]*Result, len(s.order)), busy: make([]bool, len(s.order)), torn: map[string][]int{}, memory: map[string]memory{},
 		never: func(string) string { return "" }}
 }
 
@@ -43,6 +44,12 @@ func (s *Set) Sheet(facts Facts) *Sheet {
 // says why that is so, and "" for every other fact.
 func (s *Sheet) Without(never func(fact string) string) *Sheet {
 	s.never = never
+	return s
+}
+
+// Tersely has the sheet leave the working out.
+func (s *Sheet) Tersely() *Sheet {
+	s.terse = true
 	return s
 }
 
@@ -59,23 +66,21 @@ func (s *Sheet) All() []*Result {
 }
 
 func (s *Sheet) result(name string, override map[string]any) *Result {
-	if override == nil {
-		if r, ok := s.results[name]; ok {
-			return r
-		}
-	}
 	f, ok := s.set.figures[name]
 	if !ok {
 		return &Result{Problem: "there is no figure " + name}
 	}
-	if s.busy[name] {
+	if r := s.results[f.place]; r != nil && override == nil {
+		return r
+	}
+	if s.busy[f.place] {
 		return &Result{Figure: f, Problem: "it needs itself"}
 	}
-	s.busy[name] = true
+	s.busy[f.place] = true
 	r := s.compute(f, override)
-	delete(s.busy, name)
+	s.busy[f.place] = false
 	if override == nil {
-		s.results[name] = r
+		s.results[f.place] = r
 	}
 	return r
 }
@@ -195,12 +200,15 @@ func (s *Sheet) missing(w *Way, override map[string]any) (missing []string, why 
 }
 
 func (s *Sheet) once(f *Figure, w *Way, override map[string]any) *Result {
-	c := &Calc{sheet: s, way: w, override: override}
+	c := &Calc{sheet: s, figure: f, way: w, override: override}
 	v, err := w.Compute(c)
 	if c.failed != nil {
 		err = c.failed
 	}
-	r := &Result{Figure: f, Cites: mergeCites(f.Cites, c.cites), Working: c.working, Assumed: mergeText(c.assumed, nil), Courses: c.courses}
+	r := &Result{Figure: f, Cites: slices.Clip(f.Cites), Working: c.working, Assumed: mergeText(c.assumed, nil), Courses: c.courses}
+	if len(c.cites) > 0 {
+		r.Cites = slices.Concat(f.Cites, c.cites)
+	}
 	switch {
 	case err != nil:
 		r.Problem = err.Error()
@@ -210,6 +218,14 @@ func (s *Sheet) once(f *Figure, w *Way, override map[string]any) *Result {
 		r.Known, r.Value = true, v
 	}
 	return r
+}
+
+// tried is once for a value alone, where nobody reads the working.
+func (s *Sheet) tried(f *Figure, w *Way, override map[string]any) *Result {
+	terse := s.terse
+	s.terse = true
+	defer func() { s.terse = terse }()
+	return s.once(f, w, override)
 }
 
 func figureName(need string) (string, bool) {

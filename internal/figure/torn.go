@@ -74,39 +74,31 @@ func ends(r *Result) (low, high float64) {
 }
 
 // Computed is the result of a figure that was computed already, or nil.
-func (s *Sheet) Computed(name string) *Result { return s.results[name] }
-
-// Torn lists, of these figures and all below them, as far as they were computed, those that come out otherwise by another
-// way, with these ways.
-func (s *Sheet) Torn(names ...string) map[string][]int {
-	torn, seen := map[string][]int{}, map[string]bool{}
-	for _, name := range names {
-		s.tornBelow(name, torn, seen)
+func (s *Sheet) Computed(name string) *Result {
+	if f, ok := s.set.figures[name]; ok {
+		return s.results[f.place]
 	}
-	return torn
+	return nil
 }
 
-func (s *Sheet) tornBelow(name string, torn map[string][]int, seen map[string]bool) {
-	f, ok := s.set.figures[name]
-	if !ok || seen[name] {
-		return
-	}
-	seen[name] = true
-	if ways := s.torn[name]; len(ways) > 0 {
-		torn[name] = ways
-	}
-	for _, w := range f.Ways {
-		for _, n := range w.Needs {
-			if inner, ok := figureName(n); ok {
-				s.tornBelow(inner, torn, seen)
+// Torn lists, of these figures, those that come out otherwise by another way, with these ways. Figures that were not computed
+// are not among them.
+func (s *Sheet) Torn(names ...string) map[string][]int {
+	var torn map[string][]int
+	for name, ways := range s.torn {
+		if slices.Contains(names, name) {
+			if torn == nil {
+				torn = map[string][]int{}
 			}
+			torn[name] = ways
 		}
 	}
+	return torn
 }
 
 // Choosing is the same sheet with another way counting for some figures.
 func (s *Sheet) Choosing(ways map[string]int) *Sheet {
 	other := s.set.Sheet(s.facts).Without(s.never)
-	other.chosen, other.memory = maps.Clone(ways), s.memory
+	other.chosen, other.memory, other.terse = maps.Clone(ways), s.memory, s.terse
 	return other
 }

@@ -59,6 +59,7 @@ type Fact struct {
 	Gives    []string          // for KindSize: the facts it states, in order
 	Columns  map[string]string // for KindSeries: column to unit
 	Pack     string            // the pack that states it; "" for the built-in dictionary
+	Place    int               // in the order of the dictionary, from 0
 	Was      *Fact             // the fact that the pack changed; nil when it is new
 
 	implies []impliesYAML // as written
@@ -204,8 +205,8 @@ func (g *Group) put(f *Fact) error {
 // index rebuilds what is found by path.
 func (d *Dictionary) index() {
 	d.facts, d.closed = map[string]*Fact{}, nil
-	for _, f := range d.Facts() {
-		d.facts[f.Path] = f
+	for place, f := range d.Facts() {
+		d.facts[f.Path], f.Place = f, place
 		if len(f.implies) > 0 && (f.Kind == KindFlag || f.Kind == KindChoice) {
 			d.closed = append(d.closed, f)
 		}

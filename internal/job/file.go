@@ -241,7 +241,7 @@ func ReadJSON(d *Dictionary, name string, line []byte) (j *Job, say string, err 
 	if err := json.Unmarshal(line, &object); err != nil {
 		return nil, "", Problems{{File: name, Text: "this is not a JSON object: " + err.Error()}}
 	}
-	j = New()
+	j = sized(2 * len(object))
 	var problems Problems
 	add := func(path string, value any) {
 		if value == nil {

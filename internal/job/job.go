@@ -31,7 +31,12 @@ type Stated struct {
 }
 
 // New gives an empty job.
-func New() *Job { return &Job{index: map[string]int{}} }
+func New() *Job { return sized(0) }
+
+// sized gives an empty job with room for so many facts.
+func sized(facts int) *Job {
+	return &Job{index: make(map[string]int, facts), Stated: make([]Stated, 0, facts)}
+}
 
 // Value gives the value of a fact and whether the job states it.
 func (j *Job) Value(path string) (any, bool) {
@@ -50,7 +55,20 @@ func (j *Job) Find(path string) (Stated, bool) {
 
 // State adds a fact. It fails when the value cannot be used or when the fact is stated already with another value.
 func (j *Job) State(d *Dictionary, path string, written any) error {
-	return j.state(d, Stated{Text: fmt.Sprint(written)}, path, written)
+	return j.state(d, Stated{Text: textOf(written)}, path, written)
+}
+
+// textOf writes a value as somebody would say it.
+func textOf(written any) string {
+	switch v := written.(type) {
+	case string:
+		return v
+	case map[string]any:
+		if text, err := quantityText(v); err == nil {
+			return text
+		}
+	}
+	return fmt.Sprint(written)
 }
 
 // StateFrom is State for a value read from words or from a place in a file, which s names.

@@ -51,11 +51,7 @@ func (f *Fact) Same(value, written any) bool {
 }
 
 func (f *Fact) readQuantity(written any) (float64, error) {
-	text, err := quantityText(written)
-	if err != nil {
-		return 0, err
-	}
-	q, err := f.sum(text)
+	q, err := f.quantity(written)
 	if err != nil {
 		return 0, err
 	}
@@ -64,6 +60,20 @@ func (f *Fact) readQuantity(written any) (float64, error) {
 			f.print(f.Possible.Low), f.print(f.Possible.High))
 	}
 	return q.Value, nil
+}
+
+func (f *Fact) quantity(written any) (quantity.Quantity, error) {
+	if pair, ok := written.(map[string]any); ok {
+		value, isNumber := pair["value"].(float64)
+		if unit, isText := pair["unit"].(string); isNumber && isText {
+			return quantity.Of(value, unit, f.Unit)
+		}
+	}
+	text, err := quantityText(written)
+	if err != nil {
+		return quantity.Quantity{}, err
+	}
+	return f.sum(text)
 }
 
 // sum reads a quantity, or several that are to be added, such as the covers laid one on another: "R-2 + R-3".

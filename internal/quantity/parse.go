@@ -1,6 +1,9 @@
 package quantity
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // Parse reads a number with its unit: "3 1/4 in", "9 cubic yards", "28 F",
 // "1,200 psi", "3' 6\"", "2 h 30 min", "R-10", "$150/yd3", "#5", "W2.9". A number alone is
@@ -61,6 +64,18 @@ func ParseAs(text, unit string) (Quantity, error) {
 	if err != nil {
 		return Quantity{}, err
 	}
+	return as(text, q, want)
+}
+
+// Of gives a number with its unit in another unit, as ParseAs does where both stand in one text.
+func Of(value float64, unit, want string) (Quantity, error) {
+	if from, to := resolve(unit), resolve(want); from != nil && to != nil && from.symbol != "" && convertible(from, to) {
+		return Quantity{value, from.symbol}.In(to.symbol)
+	}
+	return ParseAs(strings.TrimSpace(strconv.FormatFloat(value, 'g', -1, 64)+" "+unit), want)
+}
+
+func as(text string, q Quantity, want *unit) (Quantity, error) {
 	have := resolve(q.Unit)
 	if have.symbol == "" && have != want {
 		if want.kind == Count {

@@ -101,7 +101,7 @@ type Question struct {
 type Reporter struct {
 	book   *rulebook.Book
 	system quantity.System
-	shared sync.Map // text of the rulebook to what it reads as
+	shared sync.Map // text of the rulebook to what it reads as, a practice or a citation to its JSON
 }
 
 // NewReporter makes results in the unit system asked for.
@@ -126,8 +126,20 @@ func NewReview(b *rulebook.Book, r *rulebook.Review, system quantity.System) *Re
 
 // Review makes the result from a judged job.
 func (p *Reporter) Review(r *rulebook.Review) *Review {
-	b, system := p.book, p.system
-	out := &Review{Made: b.Made(), Title: r.Job.Title, System: system, Understood: []Understood{}, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
+	out := p.around(r)
+	judged := worstFirst(r.Judgements)
+	out.Findings = make([]Finding, 0, len(judged))
+	for _, j := range judged {
+		out.Findings = append(out.Findings, p.finding(j))
+	}
+	return out
+}
+
+// around makes all of the result but its findings.
+func (p *Reporter) around(r *rulebook.Review) *Review {
+	system := p.system
+	out := &Review{Made: p.book.Made(), Title: r.Job.Title, System: system, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
+	out.Understood = make([]Understood, 0, len(r.Job.Stated))
 	for _, s := range r.Job.Stated {
 		if s.From != "" {
 			out.Follows = append(out.Follows, understood(s, system))
@@ -137,20 +149,28 @@ func (p *Reporter) Review(r *rulebook.Review) *Review {
 	}
 	out.Warnings = append(out.Warnings, r.Job.Warnings...)
 	out.Unread = append(out.Unread, r.Job.Unread...)
-	judged := slices.Clone(r.Judgements)
-	ranks := map[*rulebook.Judgement]int{}
-	for _, j := range judged {
-		ranks[j] = rank(j)
-	}
-	slices.SortStableFunc(judged, func(a, b *rulebook.Judgement) int { return ranks[a] - ranks[b] })
-	out.Findings = make([]Finding, 0, len(judged))
-	for _, j := range judged {
-		out.Findings = append(out.Findings, p.finding(j))
-	}
-	for _, q := range b.Questions(r) {
+	for _, q := range p.book.Questions(r) {
 		out.Questions = append(out.Questions, Question{q.Fact, q.Text, q.Settles})
 	}
 	return out
+}
+
+// worstFirst sorts by rank.
+func worstFirst(judged []*rulebook.Judgement) []*rulebook.Judgement {
+	type ranked struct {
+		rank int
+		*rulebook.Judgement
+	}
+	all := make([]ranked, len(judged))
+	for i, j := range judged {
+		all[i] = ranked{rank(j), j}
+	}
+	slices.SortStableFunc(all, func(a, b ranked) int { return a.rank - b.rank })
+	sorted := make([]*rulebook.Judgement, len(all))
+	for i, one := range all {
+		sorted[i] = one.Judgement
+	}
+	return sorted
 }
 
 func understood(s job.Stated, system quantity.System) Understood {
@@ -172,20 +192,29 @@ func rank(j *rulebook.Judgement) int {
 }
 
 func (p *Reporter) finding(j *rulebook.Judgement) Finding {
-	one, system := j.Practice, p.system
-	f := Finding{Practice: one.ID, Status: j.Status, Concerns: j.Concerns, Severity: one.Severity, Stage: one.Stage, What: one.Title,
-		Why: p.plain(one.Why), Do: p.plain(one.Do), Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
-		Open: []Open{}, Sources: Sources(p.book.Limits, j.Cites), Cautions: []string{}, Mend: j.Mend, Act: one.Act, Changed: j.Changed}
+	one, f := j.Practice, p.job(j)
+	f.Practice, f.Severity, f.Stage, f.What, f.Act = one.ID, one.Severity, one.Stage, one.Title, one.Act
+	f.Why, f.Do = p.plain(one.Why), p.plain(one.Do)
+	f.Sources, f.Cautions = Sources(p.book.Limits, j.Cites), []string{}
+	for _, id := range one.Cautions {
+		if c, ok := p.book.Caution(id); ok {
+			f.Cautions = append(f.Cautions, p.plain(c.Text))
+		}
+	}
+	return f
+}
+
+// job makes what a finding says of this job alone.
+func (p *Reporter) job(j *rulebook.Judgement) Finding {
+	system := p.system
+	f := Finding{Status: j.Status, Concerns: j.Concerns, Reasons: plainAll(j.Reasons, system), Asks: nonNil(j.Asks), Numbers: []Number{},
+		Open: []Open{}, Mend: j.Mend, Changed: j.Changed}
+	f.Numbers = slices.Grow(f.Numbers, len(j.Numbers))
 	for _, n := range j.Numbers {
 		f.Numbers = append(f.Numbers, number(n, system))
 	}
 	for _, o := range j.Open {
 		f.Open = append(f.Open, Open{plainAll(o.Conditions, system), o.Facts, plainAll(o.NoFigure, system)})
-	}
-	for _, id := range one.Cautions {
-		if c, ok := p.book.Caution(id); ok {
-			f.Cautions = append(f.Cautions, p.plain(c.Text))
-		}
 	}
 	return f
 }

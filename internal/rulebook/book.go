@@ -34,7 +34,8 @@ type Book struct {
 	texts     map[string][]byte // of every file read, by name
 	revision  string
 
-	figuresRead []string          // by any practice
+	figuresRead []string // by any practice
+	cited       citations
 	plain       map[string]*plain // by practice id: those that can be decided without the evaluator
 	memo        memo
 
@@ -225,11 +226,17 @@ func (b *Book) prepare() error {
 	return nil
 }
 
-// hangings finds, once, what every practice hangs on.
+// hangings finds, once, what every practice hangs and rests on.
 func (b *Book) hangings() {
 	b.hang.Do(func() {
 		for _, p := range b.practices {
-			p.hangs = b.hangsOn(p)
+			p.hangs, p.figures = b.hangsOn(p), figuresOf(p)
+			p.below = b.Figures.Below(p.figures...)
+			for _, path := range p.hangs {
+				f, _ := b.Facts.Fact(path)
+				p.hangsAt = append(p.hangsAt, f.Place)
+			}
+			b.restings(p)
 		}
 	})
 }

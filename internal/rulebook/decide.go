@@ -59,33 +59,32 @@ func (c *court) residues(reason string, open clause) []residue {
 	return residues
 }
 
-// documents gives the numbers and the mends of a plain practice, made of what is known. It says false where two rules
-// give the same name two values: the evaluator then says what is wrong with them.
-func (c *court) documents(p *plain) (numbers, mends map[string]any, ok bool) {
+// documents gives the numbers and, where they are asked for, the mends of a plain practice, made of what is known. It says
+// false where two rules give the same name two values: the evaluator then says what is wrong with them.
+func (c *court) documents(p *plain, mending bool) (numbers, mends map[string]any, ok bool) {
 	c.closed = true
 	defer func() { c.closed = false }()
-	numbers, mends = map[string]any{}, map[string]any{}
-	for name, ways := range p.numbers {
+	numbers, ok = byName(p.numbers, func(n plainNumber) any { return n.entry(c) })
+	if ok && mending {
+		mends, ok = byName(p.mends, func(v plainValue) any { return v.whole(c) })
+	}
+	return numbers, mends, ok
+}
+
+// byName gives, of each name, what one of its rules makes. It says false where two do.
+func byName[T any](rules map[string][]T, made func(T) any) (map[string]any, bool) {
+	whole := map[string]any{}
+	for name, ways := range rules {
 		for i, way := range ways {
-			if entry := way.entry(c); entry != nil {
-				if numbers[name] != nil && i > 0 {
-					return nil, nil, false
+			if one := made(way); one != nil {
+				if whole[name] != nil && i > 0 {
+					return nil, false
 				}
-				numbers[name] = entry
+				whole[name] = one
 			}
 		}
 	}
-	for path, ways := range p.mends {
-		for i, way := range ways {
-			if v := way.whole(c); v != nil {
-				if mends[path] != nil && i > 0 {
-					return nil, nil, false
-				}
-				mends[path] = v
-			}
-		}
-	}
-	return numbers, mends, true
+	return whole, true
 }
 
 // entry is a line of the number document, or nothing where it does not hold or lacks a side.

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -39,7 +40,7 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 	plain, ok := c.book.plain[p.ID]
 	var numbers, mends map[string]any
 	if ok {
-		numbers, mends, ok = c.documents(plain)
+		numbers, mends, ok = c.documents(plain, one.Status == Wrong)
 	}
 	if !ok {
 		var err error
@@ -47,6 +48,7 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 			return err
 		}
 	}
+	one.Numbers = make([]Number, 0, len(p.Numbers))
 	for _, name := range p.Numbers {
 		if entry, ok := numbers[name].(map[string]any); ok {
 			if n, ok := c.number(name, entry); ok {
@@ -205,29 +207,57 @@ func asFloat(v any) (float64, bool) {
 // cites gathers what a judgement rests on: the limits its rule reads and the sources of the figures it reads. Where the
 // practice does not concern the job its figures are not computed, and their own sources stand for what they would read.
 func (c *court) cites(one *Judgement) []limit.Cite {
-	var cites []limit.Cite
-	add := func(c limit.Cite) {
-		if !slices.Contains(cites, c) {
-			cites = append(cites, c)
+	if one.Status == NotHere {
+		return one.Practice.rests
+	}
+	cites := append(c.cited[:0], one.Practice.limits...)
+	for _, name := range one.Practice.figures {
+		cites = withCites(cites, c.sheet.Result(name).Cites)
+	}
+	c.cited = cites
+	return c.book.cited.same(one.Practice, cites)
+}
+
+// citations keeps the lists of citations made, so that lists which are the same are so in memory, too: there are few.
+type citations struct {
+	lock  sync.Mutex
+	lists map[*Practice][][]limit.Cite
+}
+
+func (k *citations) same(p *Practice, cites []limit.Cite) []limit.Cite {
+	k.lock.Lock()
+	defer k.lock.Unlock()
+	for _, list := range k.lists[p] {
+		if slices.Equal(list, cites) {
+			return list
 		}
 	}
-	for _, path := range one.Practice.Limits {
-		if l, ok := c.book.Limits.Find(path); ok {
-			add(l.Cite)
+	if k.lists == nil {
+		k.lists = map[*Practice][][]limit.Cite{}
+	}
+	list := slices.Clone(cites)
+	k.lists[p] = append(k.lists[p], list)
+	return list
+}
+
+// restings finds what a practice rests on in every job.
+func (b *Book) restings(p *Practice) {
+	for _, path := range p.Limits {
+		if l, ok := b.Limits.Find(path); ok {
+			p.limits = withCites(p.limits, []limit.Cite{l.Cite})
 		}
 	}
-	for _, path := range one.Practice.Reads {
-		name, ok := cutFigure(path)
-		if !ok {
-			continue
-		}
-		f, _ := c.book.Figures.Find(name)
-		rests := f.Cites
-		if one.Status != NotHere {
-			rests = c.sheet.Result(name).Cites
-		}
-		for _, cite := range rests {
-			add(cite)
+	p.rests = slices.Clone(p.limits)
+	for _, name := range p.figures {
+		f, _ := b.Figures.Find(name)
+		p.rests = withCites(p.rests, f.Cites)
+	}
+}
+
+func withCites(cites, more []limit.Cite) []limit.Cite {
+	for _, one := range more {
+		if !slices.Contains(cites, one) {
+			cites = append(cites, one)
 		}
 	}
 	return cites

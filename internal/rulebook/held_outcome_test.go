@@ -40,7 +40,7 @@ func (b *bench) judged(c check) string {
 	if c.Number == "" && c.Mend == "" {
 		return one.Status
 	}
-	numbers, mends, ok := court.documents(b.book.plain[c.Practice])
+	numbers, mends, ok := court.documents(b.book.plain[c.Practice], true)
 	switch {
 	case !ok || one.Status == NotHere:
 		return unsaid

@@ -52,13 +52,26 @@ type Review struct {
 
 // Judge judges a job with every practice.
 func (b *Book) Judge(ctx context.Context, j *job.Job) (*Review, error) {
+	return b.judge(ctx, j, false)
+}
+
+// JudgeTersely is Judge without the working of the numbers, which takes a good part of the time.
+func (b *Book) JudgeTersely(ctx context.Context, j *job.Job) (*Review, error) {
+	return b.judge(ctx, j, true)
+}
+
+func (b *Book) judge(ctx context.Context, j *job.Job, tersely bool) (*Review, error) {
 	c, err := b.court(j)
 	if err != nil {
 		return nil, err
 	}
+	if tersely {
+		c.sheet.Tersely()
+	}
+	all := b.said(j)
 	review := &Review{Job: j, Sheet: c.sheet, Judgements: make([]*Judgement, len(b.practices))}
 	for i, p := range b.practices {
-		key := keyOf(p, j)
+		key := keyOf(p, all, tersely)
 		one, ok := b.memo.find(key)
 		if !ok {
 			if one, err = c.judge(ctx, p); err != nil {
@@ -118,6 +131,7 @@ type court struct {
 
 	left  map[string][]string    // what choices that are not stated can still be, by fact
 	apart map[string][]*ast.Rule // conditions that stand together under a name
+	cited []limit.Cite           // room for the citations of one practice
 }
 
 // gather computes the figures named and gives the input as the rules read it.

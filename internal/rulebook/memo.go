@@ -24,6 +24,7 @@ type memo struct {
 type memoKey struct {
 	practice string
 	facts    [sha256.Size]byte
+	tersely  bool
 }
 
 // mostRemembered is how many judgements a generation holds; the one before it is kept beside it. Some 10 MB in all.
@@ -94,17 +95,30 @@ func (b *Book) hangsOn(p *Practice) []string {
 	return keys(facts)
 }
 
+// said is what a job states, written for keys, by the place of the fact in the dictionary.
+type said [][]byte
+
+func (b *Book) said(j *job.Job) said {
+	all := make(said, len(b.Facts.Facts()))
+	room := make([]byte, 0, 4096)
+	for _, s := range j.Stated {
+		from := len(room)
+		room = append(appendValue(room, s.Value), 0)
+		all[s.Fact.Place] = room[from:len(room):len(room)]
+	}
+	return all
+}
+
 // keyOf writes what a job states of the facts a practice hangs on, in an order that does not hang on how it was said.
-func keyOf(p *Practice, j *job.Job) memoKey {
+func keyOf(p *Practice, all said, tersely bool) memoKey {
 	var room [1024]byte
 	text := room[:0]
-	for i, path := range p.hangs {
-		if v, ok := j.Value(path); ok {
-			text = appendValue(binary.LittleEndian.AppendUint16(text, uint16(i)), v)
-			text = append(text, 0)
+	for _, place := range p.hangsAt {
+		if len(all[place]) > 0 {
+			text = append(binary.LittleEndian.AppendUint16(text, uint16(place)), all[place]...)
 		}
 	}
-	return memoKey{p.ID, sha256.Sum256(text)}
+	return memoKey{p.ID, sha256.Sum256(text), tersely}
 }
 
 func appendValue(text []byte, value any) []byte {

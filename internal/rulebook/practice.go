@@ -15,6 +15,8 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"golang.org/x/sync/errgroup"
+
+	"hearsay/internal/limit"
 )
 
 // Practice is one thing done right or wrong, as its rule file describes it.
@@ -43,7 +45,12 @@ type Practice struct {
 	Replaces bool     `json:"replaces,omitempty"` // the pack wrote it in the place of another
 	Off      string   `json:"off,omitempty"`      // why a pack switched it off, and which
 	module   *ast.Module
-	hangs    []string // facts its judgement can hang on
+	hangs    []string     // facts its judgement can hang on
+	hangsAt  []int        // their places in the dictionary
+	figures  []string     // figures its rule reads
+	below    []string     // these and the figures that they need
+	rests    []limit.Cite // what it rests on where it does not concern a job
+	limits   []limit.Cite // the limits it reads
 }
 
 // Stages and severities in their order.

@@ -138,7 +138,7 @@ func TestFiguresOnlyNarrow(t *testing.T) {
 					continue
 				}
 				text := outside(less.Result(name), more.Result(name), ends)
-				if text != "" && len(more.Torn(name)) == 0 {
+				if text != "" && len(more.Torn(b.Figures.Below(name)...)) == 0 {
 					t.Fatalf("%s %s\nless: %s\nmore: %s", name, text, stated(j), stated(jobs[i]))
 				}
 			}

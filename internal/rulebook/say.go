@@ -177,7 +177,7 @@ func (c *court) value(ref ast.Ref, t *ast.Term) string {
 	switch v := t.Value.(type) {
 	case ast.Number:
 		n, _ := v.Float64()
-		return figure.Q(n, unit)
+		return figure.Q(n, unit).String()
 	case ast.Ref:
 		return "the " + c.name(v)
 	case ast.String:

@@ -14,10 +14,9 @@ const mostTorn = 16
 // otherwise: facts that say the same thing and differ by rounding. Where the answer hangs on that, it is not given: the
 // facts contradict each other here, which is said.
 func (c *court) hold(ctx context.Context, one *Judgement) error {
-	names := figuresOf(one.Practice)
-	for _, ways := range readings(c.sheet.Torn(names...)) {
+	for _, ways := range readings(c.sheet.Torn(one.Practice.below...)) {
 		other := &court{book: c.book, job: c.job, sheet: c.sheet.Choosing(ways)}
-		if c.alike(other, names) {
+		if c.alike(other, one.Practice.figures) {
 			continue
 		}
 		two, err := other.status(ctx, one.Practice)

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"math/rand/v2"
+	"slices"
 	"strings"
 
 	"hearsay/internal/job"
@@ -25,7 +26,7 @@ func Job(random *rand.Rand, b *rulebook.Book, share int) *job.Job {
 			continue
 		}
 		next := j.Clone()
-		if next.State(b.Facts, f.Path, value) == nil && agrees(b, next) {
+		if next.State(b.Facts, f.Path, value) == nil && agrees(b, j, next) {
 			j = next
 		}
 	}
@@ -53,15 +54,21 @@ func Value(random *rand.Rand, f *job.Fact) (any, bool) {
 	return nil, false
 }
 
-// agrees says that no two facts contradict each other, and that the ways of computing a figure give the same.
-func agrees(b *rulebook.Book, j *job.Job) bool {
-	j = j.Clone()
-	if j.Follow(b.Facts) != nil {
+// agrees says that no two facts contradict each other, and that the ways of computing a figure give the same, where they did
+// before the last fact was stated.
+func agrees(b *rulebook.Book, before, j *job.Job) bool {
+	before, j = before.Clone(), j.Clone()
+	if before.Follow(b.Facts) != nil || j.Follow(b.Facts) != nil {
 		return false
 	}
-	sheet := b.Figures.Sheet(j)
+	isNew := func(path string) bool {
+		_, was := before.Value(path)
+		_, is := j.Value(path)
+		return is && !was
+	}
+	sheet := b.Figures.Sheet(j).Tersely()
 	for _, f := range b.Figures.Figures() {
-		if len(f.Ways) > 1 && strings.Contains(sheet.Result(f.Name).Problem, "contradict") {
+		if len(f.Ways) > 1 && slices.ContainsFunc(b.Figures.Needs(f.Name), isNew) && strings.Contains(sheet.Result(f.Name).Problem, "contradict") {
 			return false
 		}
 	}
