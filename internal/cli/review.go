@@ -60,7 +60,7 @@ questions are open, 3 the job could not be used.`,
 	}
 	c.Flags().BoolVar(&o.all, "all", false, "show every finding, not only what is wrong")
 	c.Flags().BoolVar(&o.working, "working", false, "show how each number was computed, and its sources")
-	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line")
+	c.Flags().BoolVar(&o.lines, "lines", false, "read one job a line (JSON) and print one JSON object a line,\nthe working of its numbers only with --working")
 	c.Flags().StringVar(&o.say, "say", "", "review the job that this `text` describes")
 	c.Flags().StringVar(&o.picture, "picture", "", "draw what the facts give, as SVG files in this `folder`")
 	c.Flags().StringVar(&o.chart, "chart", "auto", "print charts in characters: auto (those that what is wrong hangs on), all,\nunicode, ascii (all, in these characters) or none")

@@ -2,21 +2,32 @@ package rulebook
 
 import "slices"
 
-// decide judges by a plain practice. It says false where the rule is not plain.
+// decide judges by a plain practice. It says false, and leaves the judgement as it was, where the rule is not plain, or open in too
+// many ways.
 func (c *court) decide(one *Judgement) bool {
 	p, ok := c.book.plain[one.Practice.ID]
 	if !ok {
 		return false
 	}
+	before := *one
+	c.tooMany = false
+	c.judgePlain(p, one)
+	if c.tooMany {
+		*one = before
+	}
+	return !c.tooMany
+}
+
+func (c *court) judgePlain(p *plain, one *Judgement) {
 	switch p.here.truth(c) {
 	case fails:
-		return true
+		return
 	case holds:
 		one.Concerns = true
 	case unsettled:
 		here := c.merged(c.residues("", p.here))
 		if len(here) == 0 {
-			return true
+			return
 		}
 		one.Concerns = slices.ContainsFunc(here, certain)
 	}
@@ -38,7 +49,6 @@ func (c *court) decide(one *Judgement) bool {
 	default:
 		one.Status = Right
 	}
-	return true
 }
 
 // leave leaves a judgement open, with the conditions on which it hangs.

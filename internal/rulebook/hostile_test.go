@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"hearsay/internal/job"
 	"hearsay/internal/rulebook"
 	"hearsay/rules"
 )
@@ -205,3 +206,23 @@ func TestHostileArchiveIsRefused(t *testing.T) {
 type endless struct{}
 
 func (endless) Read(p []byte) (int, error) { clear(p); return len(p), nil }
+
+// TestManyWaysToBeOpenEndSoon: limits looked up by facts that nobody stated are each open in several ways, together in millions.
+func TestManyWaysToBeOpenEndSoon(t *testing.T) {
+	var body strings.Builder
+	body.WriteString("\nwrong contains \"x\" if {\n")
+	for _, table := range []string{"least_slump", "most_slump", "watered_slump"} {
+		for _, fact := range []string{"order.slump", "load.slump", "mix.slump"} {
+			fmt.Fprintf(&body, "\tinput.%s < data.limit.order.%s[input.member.kind]\n", fact, table)
+		}
+	}
+	body.WriteString("\tinput.county.permit == false\n}\n")
+	p, err := rulebook.OpenPack(inMemory(map[string]string{"pack.yaml": head, "rules/facts.yaml": permitFact, "rules/county/no-permit.rego": rule + body.String()}), nil)
+	require.NoError(t, err)
+	b, err := rulebook.Load(rules.Files, p)
+	require.NoError(t, err)
+	start := time.Now()
+	_, err = b.JudgeOne(t.Context(), job.New(), "county/no-permit")
+	assert.Less(t, time.Since(start), 2*soon)
+	assert.ErrorContains(t, err, "county/no-permit")
+}

@@ -132,6 +132,8 @@ type court struct {
 	left  map[string][]string    // what choices that are not stated can still be, by fact
 	apart map[string][]*ast.Rule // conditions that stand together under a name
 	cited []limit.Cite           // room for the citations of one practice
+
+	tooMany bool // an answer is open in more ways than are worked out here
 }
 
 // gather computes the figures named and gives the input as the rules read it.
@@ -202,6 +204,9 @@ func (c *court) judge(ctx context.Context, p *Practice) (*Judgement, error) {
 	}
 	if err == nil && one.Status != NotHere {
 		err = c.detail(ctx, one)
+	}
+	if err != nil && p.Pack != "" && ctx.Err() != nil {
+		err = fmt.Errorf("the practice %s of pack %s: %w time: it can hold in too many ways; split it into several practices", p.ID, p.Pack, errTooMuch)
 	}
 	one.Cites = c.cites(one)
 	one.Changed = c.book.changed(p, one.Cites)

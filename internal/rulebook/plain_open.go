@@ -15,20 +15,26 @@ type way []*ast.Expr
 
 func (w way) and(e *ast.Expr) way { return append(w[:len(w):len(w)], e) }
 
+// mostOpen is in how many ways an answer may be open that is worked out here; beyond that it is left to the evaluator, whose time
+// is limited.
+const mostOpen = 2000
+
 // product joins each way of one clause with each way of another.
-func product(a, b []way) []way {
+func (c *court) product(a, b []way) []way {
+	if len(a)*len(b) > mostOpen {
+		c.tooMany = true
+		return nil
+	}
 	var all []way
 	for _, x := range a {
 		for _, y := range b {
-			both := x[:len(x):len(x)]
-			for _, e := range y {
-				both = both.and(e)
-			}
-			all = append(all, both)
+			all = append(all, x.join(y))
 		}
 	}
 	return all
 }
+
+func (w way) join(other way) way { return append(w[:len(w):len(w)], other...) }
 
 // mostFailures is in how many ways none of several may hold, so that each is said; where there are more they are said together.
 const mostFailures = 16
@@ -48,7 +54,7 @@ func (c *court) noneOf(ways []way) []way {
 		for _, e := range w {
 			fail = append(fail, way{complement(e)})
 		}
-		none = product(none, fail)
+		none = c.product(none, fail)
 	}
 	return none
 }
@@ -106,7 +112,7 @@ func (v plainValue) options(c *court) []option {
 	var options []option
 	for _, w := range conditions {
 		for _, o := range v.value.open(c) {
-			options = append(options, option{when: product([]way{w}, []way{o.when})[0], value: o.value, written: o.written})
+			options = append(options, option{when: w.join(o.when), value: o.value, written: o.written})
 		}
 	}
 	return options
@@ -129,7 +135,7 @@ func entries(c *court, at any, keys []term) []option {
 			}
 			is := way{ast.Equal.Expr(keys[0].written, ast.StringTerm(name))}
 			for _, o := range entries(c, table[name], keys[1:]) {
-				options = append(options, option{when: product([]way{is}, []way{o.when})[0], value: o.value, written: o.written})
+				options = append(options, option{when: is.join(o.when), value: o.value, written: o.written})
 			}
 		case text:
 			if k.text == name {

@@ -234,7 +234,7 @@ func allOf(all []clause) clause {
 			ways := []way{nil}
 			for _, one := range all {
 				if one.truth(c) == unsettled {
-					ways = product(ways, one.ways(c))
+					ways = c.product(ways, one.ways(c))
 				}
 			}
 			return ways
@@ -299,7 +299,7 @@ func compared(op *ast.Term, a, b term) clause {
 			var ways []way
 			for _, x := range a.open(c) {
 				for _, y := range b.open(c) {
-					together := append(x.when[:len(x.when):len(x.when)], y.when...)
+					together := x.when.join(y.when)
 					switch compare(name, x.value, y.value) {
 					case holds:
 						ways = append(ways, together)
