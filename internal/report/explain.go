@@ -37,36 +37,17 @@ func NewPractice(b *rulebook.Book, p *rulebook.Practice, system quantity.System)
 	shown := *p
 	shown.Why, shown.Do = Plain(p.Why, system), Plain(p.Do, system)
 	out := Practice{Practice: &shown, Limits: []Limit{}, Cautions: []string{}}
-	cites := []limit.Cite{}
 	for _, path := range p.Limits {
 		l, _ := b.Limits.Find(path)
 		out.Limits = append(out.Limits, NewLimit(b, l, system))
-		cites = append(cites, l.Cite)
-	}
-	for _, path := range p.Reads {
-		if f, ok := b.Figures.Find(strings.TrimPrefix(path, "figure.")); ok && strings.HasPrefix(path, "figure.") {
-			cites = append(cites, f.Cites...)
-		}
 	}
 	for _, id := range p.Cautions {
 		if c, ok := b.Caution(id); ok {
 			out.Cautions = append(out.Cautions, Plain(c.Text, system))
 		}
 	}
-	out.Sources = Sources(b.Limits, unique(cites))
+	out.Sources = Sources(b.Limits, b.Rests(p))
 	return out
-}
-
-func unique(cites []limit.Cite) []limit.Cite {
-	seen := map[limit.Cite]bool{}
-	var list []limit.Cite
-	for _, c := range cites {
-		if !seen[c] {
-			seen[c] = true
-			list = append(list, c)
-		}
-	}
-	return list
 }
 
 // NewLimit shows a limit in the unit system.

@@ -8,6 +8,7 @@ import (
 
 	"github.com/muesli/reflow/wordwrap"
 
+	"hearsay/internal/limit"
 	"hearsay/internal/quantity"
 	"hearsay/internal/rulebook"
 )
@@ -166,7 +167,7 @@ func (s Source) Line() string {
 		}
 	}
 	line := strings.Join(parts, ", ")
-	if s.Basis != "published" {
+	if s.Basis != "published" && (s.Work != "trade" || s.Basis != limit.Practice) { // which its title says
 		line += " (" + s.Basis + ")"
 	}
 	return line

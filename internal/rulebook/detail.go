@@ -214,7 +214,9 @@ func (c *court) cites(one *Judgement) []limit.Cite {
 	for _, name := range one.Practice.figures {
 		cites = withCites(cites, c.sheet.Result(name).Cites)
 	}
-	c.cited = cites
+	if c.cited = cites; len(cites) == 0 {
+		return one.Practice.rests
+	}
 	return c.book.cited.same(one.Practice, cites)
 }
 
@@ -252,6 +254,16 @@ func (b *Book) restings(p *Practice) {
 		f, _ := b.Figures.Find(name)
 		p.rests = withCites(p.rests, f.Cites)
 	}
+	if len(p.rests) == 0 { // it compares with no number of any work
+		p.rests = []limit.Cite{{Source: "trade", Basis: limit.Practice}}
+	}
+}
+
+// Rests lists what a practice rests on, whatever the job: the limits its rule reads and the sources of the figures it reads, or
+// the common practice of the trade where it reads none.
+func (b *Book) Rests(p *Practice) []limit.Cite {
+	b.hangings()
+	return p.rests
 }
 
 func withCites(cites, more []limit.Cite) []limit.Cite {
