@@ -38,6 +38,8 @@ type Item struct {
 	Do       string `json:"do"`
 	Hold     string `json:"hold"` // the number to hold it against; "" where there is none
 	Ask      string `json:"ask"`  // what is still to be asked
+
+	asks []string
 }
 
 var stageTitle = map[string]string{"order": "When ordering", "before": "Before placing", "during": "While placing", "after": "Afterwards"}
@@ -86,7 +88,7 @@ func (f Finding) item(questions map[string]string, system quantity.System) Item 
 			asks = append(asks, q)
 		}
 	}
-	item.Ask = strings.Join(asks, " ")
+	item.Ask, item.asks = strings.Join(asks, " "), asks
 	return item
 }
 
@@ -137,6 +139,41 @@ func (i Item) openLine() string {
 		return line
 	}
 	return "Not known: " + i.Watch + "? " + i.Ask
+}
+
+// Wrong lists what is open because it is wrong.
+func (c *Checklist) Wrong() []string {
+	var wrong []string
+	for _, i := range c.Open {
+		if i.State == rulebook.Wrong {
+			wrong = append(wrong, strings.TrimPrefix(i.openLine(), "WRONG: "))
+		}
+	}
+	return wrong
+}
+
+// ToAsk lists what is to be asked, each question once: for what is open because it is not known, and for the rest of the list.
+func (c *Checklist) ToAsk() []string {
+	var asks []string
+	for _, i := range c.Open {
+		if i.State == rulebook.Ask {
+			asks = append(asks, i.asks...)
+		}
+	}
+	for _, q := range c.Unsure {
+		asks = append(asks, q.Question)
+	}
+	return once(asks)
+}
+
+func once(texts []string) []string {
+	var kept []string
+	for _, t := range texts {
+		if !slices.Contains(kept, t) {
+			kept = append(kept, t)
+		}
+	}
+	return kept
 }
 
 func suffix(title string) string {
