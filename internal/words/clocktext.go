@@ -76,7 +76,9 @@ func (v *vocabulary) minutesSpelled(ts []token, from, i int) (float64, int) {
 	case "thirty":
 		return 30, i + 1
 	case "forty":
-		return 45, skipWord(ts, skipHyphen(ts, i+1), "five")
+		if j := skipWord(ts, skipHyphen(ts, i+1), "five"); j > skipHyphen(ts, i+1) {
+			return 45, j
+		}
 	}
 	return 0, i
 }

@@ -49,12 +49,22 @@ func (r *reading) compound(it item, j int) (item, int) {
 			}
 		}
 	}
+	if it.units[0] == "ft" && it.num.single() && !it.num.part {
+		if n, k := r.v.oneNumber(r.ts, j); k > j && n.low < 12 && n.low > 0 && measured[text(r.ts, k)] {
+			it.num.low += n.low / 12 // "eight foot two high"
+			it.num.high, it.num.part = it.num.low, true
+			return it, k
+		}
+	}
 	if n, k := r.v.rangeEnd(r.ts, j, it); k > j {
 		it.num.high = n
 		return it, k
 	}
 	return it, j
 }
+
+// measured are the words after a length that say what it is of.
+var measured = set([]string{"high", "tall", "wide", "long", "deep", "across"})
 
 // smaller is the unit that may follow a larger one in one quantity.
 var smaller = map[string]string{"ft": "in", "h": "min", "d": "h", "m": "cm"}

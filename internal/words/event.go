@@ -5,6 +5,8 @@ import (
 	"sort"
 	"strings"
 	"time"
+
+	"hearsay/internal/quantity"
 )
 
 // span is a fact that is the time from one event to another.
@@ -90,6 +92,9 @@ func (s *solver) happens(event, q int) {
 	m := moment{item: q, clock: it.clock, date: it.date}
 	if it.kind == aQuantity && it.clock.hour == 0 {
 		m.clock = clock{hour: it.num.low}
+		if h := int(it.num.low); h >= 100 {
+			m.clock.hour = float64(h/100) + float64(h%100)/60
+		}
 	}
 	m.day, m.weekly = s.weekday(q)
 	if m.weekly && it.kind == aQuantity && len(it.units) > 0 {
@@ -189,7 +194,9 @@ func (s *solver) spanFacts(days bool) {
 			if from.clock.hour > 0 && to.clock.hour > 0 {
 				hours += to.clock.resolve(false) - from.clock.resolve(false)
 			}
-			s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
+			if s.lasts(fact, hours) {
+				s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
+			}
 		case !days && from.clock.hour > 0 && to.clock.hour > 0:
 			hours := hoursBetween(from.clock, to.clock)
 			if hours > 12 && strings.HasPrefix(fact.Path, "load.") {
@@ -198,7 +205,15 @@ func (s *solver) spanFacts(days bool) {
 			if s.nearWord(to.item, "next", "following") && to.item > from.item {
 				hours = to.clock.resolve(false) + 24 - from.clock.resolve(false)
 			}
-			s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
+			if s.lasts(fact, hours) {
+				s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
+			}
 		}
 	}
+}
+
+// lasts says whether a fact can be so many hours.
+func (s *solver) lasts(fact *saying, hours float64) bool {
+	v, err := quantity.Quantity{Value: hours, Unit: "h"}.In(fact.Unit)
+	return err == nil && (fact.Possible == nil || fact.Possible.Contains(v.Value))
 }

@@ -169,8 +169,14 @@ func one(b bool) int {
 
 func isWeekday(word string) bool { _, ok := weekdays[word]; return ok }
 
-// couldBeClock says whether a bare number may be an hour.
+// couldBeClock says whether a bare number may be an hour, or an hour with its minutes ("730").
 func couldBeClock(it *item) bool {
 	n := it.num
-	return len(it.units) == 0 && n.single() && !n.part && n.low >= 1 && n.low <= 12
+	return len(it.units) == 0 && n.single() && !n.part && (n.low >= 1 && n.low <= 12 || hourAndMinutes(n.low))
+}
+
+// hourAndMinutes says whether a number is a time written without its colon, such as 730 or 1115.
+func hourAndMinutes(n float64) bool {
+	minutes := int(n) % 100
+	return n >= 100 && n < 1300 && minutes < 60 && minutes%15 == 0
 }

@@ -40,7 +40,7 @@ func (v *vocabulary) fractionAfter(ts []token, i int) (float64, int) {
 // andFraction reads "and a half", "-and-three-quarters", "and 1/2".
 func (v *vocabulary) andFraction(ts []token, i int) (float64, int) {
 	at := skipHyphen(ts, i)
-	if at >= len(ts) || ts[at].text != "and" && ts[at].text != "&" {
+	if at >= len(ts) || ts[at].text != "and" && ts[at].text != "&" && ts[at].text != "n" {
 		return 0, i
 	}
 	at = skipHyphen(ts, at+1)
@@ -59,7 +59,7 @@ func (v *vocabulary) fractionAt(ts []token, i int) (float64, int) {
 		return 0, i
 	}
 	count, at := 1.0, i
-	if n, ok := v.numbers[ts[i].text]; ok && n < 16 {
+	if n, ok := v.numbers[ts[i].text]; ok && n <= 20 {
 		count, at = n, skipHyphen(ts, i+1)
 	} else if ts[i].text == "a" || ts[i].text == "an" {
 		at = skipHyphen(ts, i+1)

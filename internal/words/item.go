@@ -103,6 +103,14 @@ func (r *reading) joinedWord(i int) int {
 			return i + 3
 		}
 	}
+	if t := text(r.ts, i+1); text(r.ts, i) == "w" && t != "/" && t != "c" && t != "cm" && t != "-" {
+		r.add(item{kind: aWord, text: "with", stem: "with", filler: true}, i, i+1)
+		return i + 1
+	}
+	if text(r.ts, i) == "n" && i > 0 {
+		r.add(item{kind: aWord, text: "and", stem: "and"}, i, i+1)
+		return i + 1
+	}
 	if text(r.ts, i) == "w" && text(r.ts, i+1) == "/" && r.ts[i+1].glued {
 		r.add(item{kind: aWord, text: "with", stem: "with", filler: true}, i, i+2)
 		return i + 2

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -72,8 +73,11 @@ func (s *solver) giveRun(run []int) {
 		}
 	}
 	if best < 0 || points < enough-0.5 {
-		s.giveExtreme(run)
-		return
+		if best = s.testRun(run); best < 0 {
+			s.giveExtreme(run)
+			return
+		}
+		text = &match{start: run[0], end: run[len(run)-1] + 1}
 	}
 	fact := s.facts[best]
 	unit := s.runUnit(run, fact)
@@ -84,6 +88,30 @@ func (s *solver) giveRun(run []int) {
 	}
 	s.state(fact.Path, list, s.words(min(run[0], text.start), max(run[len(run)-1], text.end-1)), "", s.items[run[0]].start)
 }
+
+// testRun is the fact that a run of three or more strengths belongs to where cores or tests are spoken of anywhere; -1 where none is.
+func (s *solver) testRun(run []int) int {
+	if len(run) < 3 {
+		return -1
+	}
+	for _, kind := range []struct {
+		path  string
+		words map[string]bool
+	}{{"strength.cores", coreWords}, {"strength.tests", s.v.testWords}} {
+		f := s.byPath[kind.path]
+		if s.has(kind.path) || !s.allFit(run, s.facts[f]) || len(s.items[run[0]].units) == 0 && s.items[run[0]].num.low < 500 {
+			continue
+		}
+		for i := range s.items {
+			if s.items[i].kind == aWord && kind.words[s.items[i].text] && i < run[len(run)-1] {
+				return f
+			}
+		}
+	}
+	return -1
+}
+
+var coreWords = set([]string{"core", "cores", "cored", "coring"})
 
 // giveExtreme gives the highest or lowest of a run of readings to a fact that takes it ("probes read 96, 91 and 89").
 func (s *solver) giveExtreme(run []int) {
@@ -100,7 +128,14 @@ func (s *solver) giveExtreme(run []int) {
 		return
 	}
 	fact := s.facts[list[0].fact]
-	if fact.takes != "high" && fact.takes != "low" || s.has(fact.Path) || !s.allFit(run, fact) {
+	if s.has(fact.Path) || !s.allFit(run, fact) {
+		return
+	}
+	if fact.takes == "mean" {
+		s.giveMean(run, fact, list[0].unit)
+		return
+	}
+	if fact.takes != "high" && fact.takes != "low" {
 		return
 	}
 	best := run[0]
@@ -115,6 +150,18 @@ func (s *solver) giveExtreme(run []int) {
 	if fact.Path == "floor.humidity_reading" || fact.Path == "floor.emission_reading" {
 		s.readings = len(run)
 	}
+}
+
+// giveMean gives the mean of a run of measurements of one thing ("unit weights 145.2, 145.6 and 145.1").
+func (s *solver) giveMean(run []int, fact *saying, unit string) {
+	sum := 0.0
+	for _, q := range run {
+		s.used[q] = true
+		sum += s.items[q].num.low
+	}
+	mean := round(sum / float64(len(run)))
+	s.state(fact.Path, strings.TrimSpace(plainNumber(mean)+" "+unit), s.words(run[0], run[len(run)-1]),
+		fmt.Sprintf("“%s” is taken as their mean, %s", s.words(run[0], run[len(run)-1]), quantity.Quantity{Value: mean, Unit: unit}.Print(quantity.US)), s.items[run[0]].start)
 }
 
 // joined says whether the two numbers of a run are one thing said twice: in the same unit, or with "and" between them.

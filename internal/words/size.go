@@ -1,5 +1,7 @@
 package words
 
+import "strings"
+
 // sizeAt reads two or three lengths in one: "24x24", "12 by 30", "20' x 30' x 4 in", "6 m x 4 m".
 func (r *reading) sizeAt(i int) (item, int) {
 	var parts []part
@@ -20,13 +22,20 @@ func (r *reading) sizeAt(i int) (item, int) {
 		}
 		parts = append(parts, p)
 		j = k
+		if text(r.ts, k) == "-" && text(r.ts, k+1) == "by" {
+			k++
+		}
 		if text(r.ts, k) != "x" && text(r.ts, k) != "by" && text(r.ts, k) != "*" {
 			break
 		}
-		if _, m := r.v.oneNumber(r.ts, k+1); m == k+1 {
+		k = skipHyphen(r.ts, k+1)
+		if r.v.severalOf(text(r.ts, k)) {
+			return item{kind: aWord, text: "lumber", stem: "lumber", filler: true}, k + 1 // "two-by-fours", "six-by-twelves"
+		}
+		if _, m := r.v.oneNumber(r.ts, k); m == k {
 			break
 		}
-		j = k + 1
+		j = k
 	}
 	if len(parts) < 2 {
 		return item{}, i
@@ -69,4 +78,15 @@ func isLength(unit string) bool {
 		return true
 	}
 	return false
+}
+
+// severalOf says whether the word is a number in the plural: "fours", "twelves".
+func (v *vocabulary) severalOf(word string) bool {
+	one, ok := strings.CutSuffix(word, "s")
+	if !ok {
+		return false
+	}
+	_, plain := v.numbers[one]
+	_, es := v.numbers[strings.TrimSuffix(one, "e")]
+	return plain || es && strings.HasSuffix(one, "e")
 }

@@ -13,13 +13,17 @@ func (v *vocabulary) spelledAt(ts []token, i int) (number, int) {
 		return number{low: f, part: true, spelled: true, loose: j <= i+2 && (ts[i].text == "half" || ts[i].text == "quarter" || ts[i].text == "a")}, j
 	}
 	total, j := v.belowHundred(ts, i)
-	if j == i && i < len(ts) && ts[i].text == "hundred" && i+2 < len(ts) && ts[i+1].text == "and" {
-		if n, k := v.belowHundred(ts, i+2); k > i+2 {
-			return number{low: 100 + n, spelled: true}, k // "hundred and two out"
+	if j == i && i < len(ts) && ts[i].text == "hundred" && !(i > 0 && ts[i-1].digits) {
+		at := skipWord(ts, i+1, "and")
+		if n, k := v.belowHundred(ts, at); k > at {
+			return number{low: 100 + n, spelled: true}, k // "hundred and two out", "a hundred fifty"
 		}
 	}
 	if j == i {
 		return number{}, i
+	}
+	if n, k := v.pair(ts, i, j); k > j {
+		return number{low: n, spelled: true}, k
 	}
 	n := number{low: total, spelled: true, loose: j == i+1 && total == 1}
 	for j < len(ts) {
@@ -105,8 +109,11 @@ func (v *vocabulary) decimals(ts []token, i int) (float64, int) {
 	}
 	value, scale, j := 0.0, 0.1, i+1
 	for j < len(ts) {
+		if ts[j].text == "-" && j > i+1 && j+1 < len(ts) && v.digitWord(ts[j+1].text) {
+			j++ // "point four-five"
+		}
 		n, ok := v.numbers[ts[j].text]
-		if ts[j].text == "oh" {
+		if ts[j].text == "oh" || ts[j].text == "o" || ts[j].text == "zero" {
 			n, ok = 0, true
 		}
 		if !ok || n >= 100 {
@@ -124,4 +131,10 @@ func (v *vocabulary) decimals(ts []token, i int) (float64, int) {
 		return 0, i
 	}
 	return value, j
+}
+
+// digitWord says whether the word is a digit.
+func (v *vocabulary) digitWord(word string) bool {
+	n, ok := v.numbers[word]
+	return ok && n < 10 || word == "oh"
 }

@@ -62,7 +62,7 @@ func (r *result) match(what string, value float64, unit string) string {
 			if s.Fact.Kind == job.KindTime && unit == "h" && near(v, value) {
 				return s.Fact.Path
 			}
-			if s.Fact.Kind == job.KindQuantity && same(v, s.Fact.Unit, value, unit) {
+			if s.Fact.Kind == job.KindQuantity && (same(v, s.Fact.Unit, value, unit) || r.inLoad(s, v, value, unit)) {
 				return s.Fact.Path
 			}
 		case []float64:
@@ -76,12 +76,24 @@ func (r *result) match(what string, value float64, unit string) string {
 	return ""
 }
 
+// inLoad says whether what the description tells for each yard is what was read for the whole load, or the other way round.
+func (r *result) inLoad(s job.Stated, v, value float64, unit string) bool {
+	yards, ok := r.job.Value("load.volume")
+	if !ok {
+		return false
+	}
+	if per, isPer := strings.CutSuffix(plain(unit), "/yd3"); isPer {
+		return same(v, s.Fact.Unit, value*yards.(float64), per)
+	}
+	return strings.HasSuffix(s.Fact.Unit, "/yd3") && plain(unit) != "" && same(v*yards.(float64), strings.TrimSuffix(s.Fact.Unit, "/yd3"), value, unit)
+}
+
 // stated says whether a number that was read is among those that the description states, whatever it was read as.
 func (r *result) stated(s job.Stated) bool {
 	for _, f := range r.d.Facts {
 		switch v := f.Value.(type) {
 		case float64:
-			if same(s.Value.(float64), s.Fact.Unit, v, f.Unit) {
+			if same(s.Value.(float64), s.Fact.Unit, v, f.Unit) || r.inLoad(s, s.Value.(float64), v, f.Unit) {
 				return true
 			}
 		case string:
@@ -118,11 +130,12 @@ func same(a float64, unitA string, b float64, unitB string) bool {
 
 // plain turns the ways a unit is written in the file into those that package quantity knows.
 func plain(unit string) string {
+	if strings.HasPrefix(unit, "% ") && unit != "% slope" {
+		return "%" // of something, or of some form of it
+	}
 	switch unit {
 	case "-", "":
 		return ""
-	case "% of cementitious", "% RH":
-		return "%"
 	case "#":
 		return "bar"
 	case "1", "rev":
