@@ -5,6 +5,9 @@ func (r *reading) quantityAt(i int) (item, int) {
 	if it, j := r.prefixed(i); j > i {
 		return it, j
 	}
+	if it, j := r.metricBar(i); j > i {
+		return it, j
+	}
 	if it, j := r.oneOf(i); j > i {
 		return it, j
 	}

@@ -27,6 +27,7 @@ func (s *solver) derive() {
 	s.tent()
 	s.purpose()
 	s.perYard()
+	s.totals()
 	s.waterContent()
 	s.echoes()
 	s.walls()

@@ -30,7 +30,7 @@ func (s *solver) score(f *fit) bool {
 	if !ok || fact.Possible != nil && !(fact.Possible.Contains(value.low) && fact.Possible.Contains(value.high)) {
 		return false
 	}
-	if len(it.units) == 0 && fact.kind == quantity.Temperature && it.num.spelled && it.num.low > 0 && it.num.low < 10 {
+	if len(it.units) == 0 && fact.kind == quantity.Temperature && it.num.spelled && it.num.low > 0 && it.num.low < 10 && s.said(f) < pointsSaid {
 		return false // "two salamanders"
 	}
 	if len(it.units) == 0 && (!s.plausible(fact, value) || fact.kind != quantity.Count && s.counts(f.q)) {

@@ -47,7 +47,7 @@ func (s *solver) giveSize(q int) {
 			}
 		}
 	}
-	if s.meshSize(q) {
+	if s.meshSize(q) || s.meshGauge(q) {
 		best = 1
 	}
 	sf := sizeFacts[best]
@@ -114,4 +114,54 @@ func (s *solver) smallMember(q int) bool {
 		return true
 	}
 	return false
+}
+
+// smallSections reads the bare widths and depths of footings, columns, beams and walls ("24 wide by 10 deep", "600 wide by 300"), which are
+// inches or millimeters where no such member is as many feet or meters.
+func (s *solver) smallSections() {
+	i, ok := s.stated["member.use"]
+	if !ok {
+		return
+	}
+	switch s.out.Facts[i].Value {
+	case "footing", "column", "beam", "pier", "wall", "foundation wall", "retaining wall", "curb", "steps":
+	default:
+		return
+	}
+	unit, least, most := "in", 6.0, 60.0
+	if s.metric {
+		unit, least, most = "mm", 100, 2000
+	}
+	for q := 0; q < len(s.items); q++ {
+		it := &s.items[q]
+		if it.kind != aQuantity || s.used[q] || len(it.units) > 0 || !it.num.single() || it.num.low < least || it.num.low > most {
+			continue
+		}
+		path := ""
+		switch s.wordAt(q + 1) {
+		case "wide":
+			path = "member.width"
+			if use := s.out.Facts[i].Value; use == "wall" || use == "foundation wall" || use == "retaining wall" {
+				path = "member.thickness"
+			}
+		case "deep", "thick":
+			path = "member.thickness"
+		}
+		if s.wordAt(q-1) == "by" && s.wordAt(q-2) == "wide" && path == "" {
+			path = "member.thickness"
+		}
+		if path == "" || s.has(path) {
+			continue
+		}
+		s.used[q] = true
+		s.state(path, plainNumber(it.num.low)+" "+unit, s.words(q, q), "", it.start)
+	}
+}
+
+// wordAt is the word at item i, "" where none is.
+func (s *solver) wordAt(i int) string {
+	if i < 0 || i >= len(s.items) {
+		return ""
+	}
+	return s.items[i].text
 }

@@ -12,7 +12,7 @@ func (v *vocabulary) pair(ts []token, i, j int) (float64, int) {
 	if t := text(ts, k); t == "-" || t == "hundred" || t == "thousand" || t == "x" || t == "by" {
 		return 0, j // "six twelve-inch", "twelve twenty-five hundred"
 	}
-	if t := text(ts, i-1); t == "x" || t == "by" {
+	if t := text(ts, i-1); t == "x" || t == "by" || high == 1 && ones[t] {
 		return 0, j
 	}
 	switch {
@@ -41,6 +41,10 @@ func (v *vocabulary) pair(ts []token, i, j int) (float64, int) {
 	}
 	return 100*high + low, k
 }
+
+// ones are the words after which "one" is a thing and not a hundred: "the worst one seventy-eight".
+var ones = set([]string{"worst", "best", "high", "highest", "low", "lowest", "top", "bottom", "first", "second", "third", "last", "next", "other", "this", "that", "every", "each",
+	"wet", "dry", "wettest", "driest", "any", "which", "another", "only", "good", "bad", "weak", "strong", "core", "test", "just", "no", "number"})
 
 // packed are the things of which so many of so much are counted.
 var packed = set([]string{"bag", "bags", "sack", "sacks", "pail", "pails", "bucket", "buckets", "drums", "boxes", "bundle", "bundles", "pallets", "tanks", "bottles", "bale", "bales"})

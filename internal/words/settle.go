@@ -44,6 +44,8 @@ func (r *reading) settle(found []match) Reading {
 	s.sizes()
 	s.falls()
 	s.barsInInches()
+	s.chlorides()
+	s.smallSections()
 	s.quantities()
 	s.fixed()
 	s.derive()

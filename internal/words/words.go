@@ -99,6 +99,7 @@ func (r *Reader) Read(text string, now time.Time) Reading {
 	}
 	rd := &reading{Reader: r, text: text, now: now, ts: scan(text)}
 	rd.itemize()
+	rd.millimeters()
 	rd.polarity()
 	rd.weigh()
 	return rd.settle(rd.find())
