@@ -5,6 +5,12 @@ func (r *reading) quantityAt(i int) (item, int) {
 	if it, j := r.prefixed(i); j > i {
 		return it, j
 	}
+	if it, j := r.spelledDecade(i); j > i && (text(r.ts, i-1) != "the" || text(r.ts, i-2) == "in" || text(r.ts, i-3) == "in") {
+		return it, j
+	}
+	if it, j := r.dayNumber(i); j > i {
+		return it, j
+	}
 	if it, j := r.metricBar(i); j > i {
 		return it, j
 	}
@@ -85,3 +91,21 @@ func (r *reading) unitAfter(j int) ([]string, int) {
 	}
 	return nil, j
 }
+
+// dayNumber reads "at day three" and "Day six we strip": the age in days.
+func (r *reading) dayNumber(i int) (item, int) {
+	if text(r.ts, i) != "day" || i > 0 && !r.ts[i].line && !r.ts[i].capital && !before[text(r.ts, i-1)] {
+		return item{}, i
+	}
+	n, j := r.v.oneNumber(r.ts, i+1)
+	if j == i+1 || n.part || n.low < 1 || n.low > 60 {
+		return item{}, i
+	}
+	if _, k := r.v.unitAt(r.ts, j); k > j {
+		return item{}, i
+	}
+	return item{kind: aQuantity, num: n, units: []string{"d"}}, j
+}
+
+// before are the words and signs that a day told by its number follows.
+var before = set([]string{"at", "on", "by", "after", "till", "until", "before", ",", ".", ";", "-"})

@@ -20,6 +20,9 @@ func (v *vocabulary) clockAt(ts []token, i int) (clock, int) {
 			return c, j
 		}
 	}
+	if c, j := v.minutesPast(ts, i); j > i {
+		return c, j
+	}
 	if c, j := colonAt(ts, i); j > i {
 		return v.halfAfter(ts, c, j)
 	}

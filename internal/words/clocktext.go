@@ -123,3 +123,57 @@ func (v *vocabulary) halfAfter(ts []token, c clock, i int) (clock, int) {
 	}
 	return c, i // the words themselves are kept, for they say on which day it is
 }
+
+// minutesPast reads "ten after nine", "twenty to eight", "five past", and "eleven oh five".
+func (v *vocabulary) minutesPast(ts []token, i int) (clock, int) {
+	n, j := v.oneNumber(ts, i)
+	if j == i || n.part || n.low < 1 || n.low > 29 || !ts[i].letters && !ts[i].digits {
+		return clock{}, i
+	}
+	if text(ts, j) == "oh" && n.low <= 12 {
+		if m, ok := v.numbers[text(ts, j+1)]; ok && m > 0 && m < 10 {
+			return v.halfAfter(ts, clock{hour: n.low + m/60}, j+2)
+		}
+	}
+	if int(n.low)%5 != 0 {
+		return clock{}, i
+	}
+	minutes := n.low / 60
+	k := skipWord(ts, j, "minutes", "min")
+	switch text(ts, k) {
+	case "past", "after":
+	case "to", "till", "til", "of":
+		if k == j && (v.dropping(ts, i) || text(ts, k) == "of" || n.low > 12 && ts[i].digits) {
+			if text(ts, k) != "of" || !v.clockLeads(ts, i) {
+				return clock{}, i // "from ten to five degrees", "ten of nine loads"
+			}
+		}
+		minutes = -minutes
+	default:
+		return clock{}, i
+	}
+	h, l := v.oneNumber(ts, k+1)
+	if l == k+1 || h.part || h.low < 1 || h.low > 12 {
+		return clock{}, i
+	}
+	if _, u := v.unitAt(ts, l); u > l {
+		return clock{}, i
+	}
+	past := text(ts, k) == "past" || text(ts, k) == "after"
+	if t := text(ts, l); !past && !v.clockLeads(ts, i) && t != "," && t != "." && t != "" && t != "in" && t != "this" && t != "and" && t != "am" && t != "pm" {
+		return clock{}, i
+	}
+	if !past && !v.clockLeads(ts, i) && k == j && !isMinutes(n.low) {
+		return clock{}, i
+	}
+	return v.halfAfter(ts, clock{hour: h.low + minutes}, l)
+}
+
+// isMinutes says whether so many minutes before the hour are said as a time more than as the beginning of a range.
+func isMinutes(n float64) bool { return n == 20 || n == 25 }
+
+// dropping says whether the words before token i lead to a range or to a number that falls.
+func (v *vocabulary) dropping(ts []token, i int) bool {
+	t := text(ts, i-1)
+	return t == "from" || t == "between" || sinking[t]
+}

@@ -28,6 +28,9 @@ func (r *reading) compound(it item, j int) (item, int) {
 		if _, l := r.v.unitAt(r.ts, k); l == k { // "an hour and a half", but not "an inch and a half inch"
 			it.num.low += f
 			it.num.high, it.num.part = it.num.low, true
+			if per, l := r.v.perUnit(r.ts, k, it.units[:1]); l > k {
+				it.units, k = per, l // "a pound and a half a yard"
+			}
 			return it, k
 		}
 	}
@@ -90,6 +93,31 @@ func (r *reading) decade(n number, i, j int) (item, int) {
 	if !(text(r.ts, j) == "s" && r.ts[j].glued || text(r.ts, j) == "'" && text(r.ts, j+1) == "s") || n.low < 10 || n.low > 110 {
 		return item{}, j
 	}
+	it := r.tens(n, i)
+	k := j + 1
+	if text(r.ts, j) == "'" {
+		k++
+	}
+	return it, k
+}
+
+// spelledDecade reads the same in words: "nights in the forties", "upper twenties".
+func (r *reading) spelledDecade(i int) (item, int) {
+	n, ok := decades[text(r.ts, i)]
+	if !ok {
+		return item{}, i
+	}
+	if n == 10 {
+		return item{kind: aQuantity, num: number{low: 13, high: 19, spelled: true}, units: []string{"deg?"}}, i + 1
+	}
+	it := r.tens(number{low: n, spelled: true}, i)
+	return it, i + 1
+}
+
+var decades = map[string]float64{"teens": 10, "twenties": 20, "thirties": 30, "forties": 40, "fifties": 50, "sixties": 60, "seventies": 70, "eighties": 80, "nineties": 90}
+
+// tens gives the temperatures of a ten that begins with n, with the word before token i.
+func (r *reading) tens(n number, i int) item {
 	n.high = n.low + 9
 	switch text(r.ts, i-1) {
 	case "low", "lower":
@@ -99,11 +127,7 @@ func (r *reading) decade(n number, i, j int) (item, int) {
 	case "high", "upper":
 		n.low = n.low + 6
 	}
-	k := j + 1
-	if text(r.ts, j) == "'" {
-		k++
-	}
-	return item{kind: aQuantity, num: n, units: []string{"deg?"}}, k
+	return item{kind: aQuantity, num: n, units: []string{"deg?"}}
 }
 
 // below reads "15 below" and "20 below zero" as temperatures.

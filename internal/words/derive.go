@@ -25,6 +25,7 @@ func (s *solver) derive() {
 	s.toward()
 	s.asTold()
 	s.tent()
+	s.wantedIsOrdered()
 	s.purpose()
 	s.perYard()
 	s.totals()

@@ -59,6 +59,9 @@ func (s *solver) happens(event, q int) {
 	if _, ok := s.when[event]; ok || s.used[q] {
 		return
 	}
+	if it.kind == aQuantity && len(it.units) == 0 && s.barsBefore(q) {
+		return // "number fives at 12"
+	}
 	switch s.events[event] {
 	case "now":
 		if it.kind == aDate {
@@ -216,4 +219,17 @@ func (s *solver) spanFacts(days bool) {
 func (s *solver) lasts(fact *saying, hours float64) bool {
 	v, err := quantity.Quantity{Value: hours, Unit: "h"}.In(fact.Unit)
 	return err == nil && (fact.Possible == nil || fact.Possible.Contains(v.Value))
+}
+
+// barsBefore says whether a bar size stands right before item q.
+func (s *solver) barsBefore(q int) bool {
+	for i := q - 1; i >= 0 && i >= q-3; i-- {
+		switch it := &s.items[i]; {
+		case it.kind == aQuantity:
+			return it.glue && it.units[0] == "bar"
+		case it.kind != aWord:
+			return false
+		}
+	}
+	return false
 }

@@ -11,7 +11,7 @@ func (s *solver) falls() {
 			continue
 		}
 		k := q + 1
-		for k < len(s.items) && s.items[k].kind == aWord && (s.items[k].filler || over[s.items[k].text]) {
+		for k < len(s.items) && k < q+7 && s.items[k].kind == aWord && (s.items[k].filler || over[s.items[k].text] || buildings[s.items[k].text]) {
 			k++
 		}
 		if k == q+1 || k >= len(s.items) || s.items[k].kind != aQuantity || len(s.items[k].units) == 0 {
@@ -28,7 +28,7 @@ func (s *solver) falls() {
 	}
 }
 
-var over = set([]string{"over", "every", "across", "per", "in", "for"})
+var over = set([]string{"over", "every", "across", "per", "in", "for", "toward", "towards", "away", "from", "off", "back", "down", "fall", "drop", "slope", "pitch", "street", "yard", "alley", "drain"})
 
 func round4(v float64) float64 { return float64(int(v*10000+0.5)) / 10000 }
 

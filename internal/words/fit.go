@@ -59,8 +59,12 @@ func (s *solver) score(f *fit) bool {
 	if f.points > 0 {
 		f.points += pointsBoth * context
 	}
-	if fact.topic != "" && fact.topic == s.pairedTopic(f.q) {
-		f.points, f.solid = max(f.points, pointsNear)+pointsPair, true
+	if paired := s.pairedTopic(f.q); fact.topic != "" && paired != "" {
+		if fact.topic == paired {
+			f.points, f.solid = max(f.points, pointsNear)+pointsPair, true
+		} else if near < pointsNear {
+			f.points -= pointsPair
+		}
 	}
 	if f.points == 0 {
 		return false
@@ -90,13 +94,14 @@ func (s *solver) plausible(fact *saying, n number) bool {
 	if (fact.kind == quantity.Temperature || fact.kind == quantity.Count) && n.part {
 		return false
 	}
-	if fact.kind == percentKind && n.part && !n.decimal {
+	if fact.kind == percentKind && n.part && !n.decimal && n.low < 1 {
 		return false // no per cent is said as 3/4
 	}
-	if fact.Unit == "%" && n.decimal && n.low > 0.2 && n.high < 0.9 && (fact.Usual == nil || fact.Usual.High > 2) {
+	small := fact.Unit == "%" && fact.Usual != nil && fact.Usual.High <= 2
+	if fact.Unit == "%" && n.decimal && n.low > 0.2 && n.high < 0.9 && !small {
 		return false // "20 mm rock at .45": a ratio
 	}
-	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio {
+	if n.decimal && n.low > 0.2 && n.high < 0.9 && fact.kind != quantity.Ratio && !small {
 		return false // two decimals below 1 are a ratio
 	}
 	if fact.Usual == nil {

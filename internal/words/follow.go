@@ -364,3 +364,19 @@ func (s *solver) onlyTest() {
 		s.rename("strength.tests", "strength.lowest")
 	}
 }
+
+// wantedIsOrdered takes the slump that somebody wants while nothing stands on the site yet as the one to be ordered.
+func (s *solver) wantedIsOrdered() {
+	if !s.has("load.slump_wanted") || s.has("order.slump") || s.has("load.slump") {
+		return
+	}
+	for _, path := range []string{"water.added", "water.allowed", "water.withheld", "load.age", "load.temperature", "load.haul", "water.moment", "load.air"} {
+		if s.has(path) {
+			return
+		}
+	}
+	s.rename("load.slump_wanted", "order.slump")
+	if s.has("order.slump_raised_with") && s.has("water.purpose") {
+		s.drop("water.purpose")
+	}
+}

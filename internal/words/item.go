@@ -73,7 +73,7 @@ func (r *reading) itemize() {
 // next reads the item at token i and gives the token after it.
 func (r *reading) next(i int) int {
 	t := r.ts[i]
-	if t.digits || r.v.starts[t.text] || !t.letters || daysInWords[t.text] > 0 {
+	if t.digits || r.v.starts[t.text] || !t.letters || daysInWords[t.text] > 0 || decades[t.text] > 0 || t.text == "day" {
 		for _, read := range [...]func(int) (item, int){r.dateAt, r.timeAt, r.sizeAt, r.quantityAt} {
 			if it, j := read(i); j > i {
 				r.add(it, i, j)
@@ -171,6 +171,9 @@ func (r *reading) timeAt(i int) (item, int) {
 	sure := j > i
 	if sure && text(r.ts, i-1) == "to" && sinking[text(r.ts, i-2)] && text(r.ts, i+1) != ":" {
 		return item{}, i // "going to 10 tomorrow night"
+	}
+	if p := text(r.ts, i-2); (text(r.ts, i-1) == "of" || text(r.ts, i-1) == "in" || text(r.ts, i-1) == "between") && (p == "low" || p == "lows" || p == "high" || p == "highs") {
+		return item{}, i // "a low of five to ten tonight"
 	}
 	if !sure {
 		n, k := r.v.oneNumber(r.ts, i)

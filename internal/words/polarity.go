@@ -55,6 +55,9 @@ func (r *reading) negate(i, n int) {
 		if it.kind == aWord && it.text == "and" && j > i+n {
 			return
 		}
+		if it.kind == aWord && j > i+n && within[it.text] && nouns[r.items[i].text] {
+			return
+		}
 		it.negBy = i
 	}
 }
@@ -74,3 +77,10 @@ func (r *reading) doubt(i int) {
 		r.items[j].unsure = true
 	}
 }
+
+// nouns are the words of negation that deny a thing and nothing of where it is: "no air on a sidewalk we salt"; within are the words that
+// say where.
+var (
+	nouns  = set([]string{"instead", "rather", "without", "no"})
+	within = set([]string{"on", "in", "for", "at", "under", "over", "with"})
+)

@@ -63,7 +63,7 @@ func (s *solver) looksBack(m *match) bool {
 // pairedTopic is the topic of the number that item q is set against: "air 6.2 for 6 ordered", "5 1/2 on a 4 inch order".
 func (s *solver) pairedTopic(q int) string {
 	linked := false
-	for i := q - 1; i >= 0 && i > q-5; i-- {
+	for i := q - 1; i >= 0 && i > q-7; i-- {
 		it := &s.items[i]
 		switch {
 		case it.kind == aQuantity && linked && len(s.fits[i]) > 0:
@@ -73,8 +73,13 @@ func (s *solver) pairedTopic(q int) string {
 				}
 			}
 			return ""
+		case it.kind == aBreak && it.pause == pauseComma && s.roleOf[q].index >= 0:
+			linked = true
+			continue
 		case it.kind != aWord:
 			return ""
+		case s.roleOf[q].index >= 0 && asking[it.text]:
+			continue
 		case it.text == "for" || it.text == "against" || it.text == "on" || it.text == "vs" || it.text == "versus" || it.text == "of":
 			linked = true
 		case !it.filler:
@@ -83,6 +88,9 @@ func (s *solver) pairedTopic(q int) string {
 	}
 	return ""
 }
+
+// asking are the words between a measurement and what was asked for: "air came back 8.4, we ordered 5.5".
+var asking = set([]string{"ordered", "order", "spec", "specs", "spec's", "specified", "called", "asked", "wanted", "limit", "limit's", "max", "says", "ticket", "design", "target", "allows"})
 
 // leadsOn says whether a number follows right after a role word, which it then belongs to: "slump 3 1/2 ordered 4".
 func (s *solver) leadsOn(m *match) bool {

@@ -45,7 +45,7 @@ func (v *vocabulary) spelledAt(ts []token, i int) (number, int) {
 	if f, k := v.andFraction(ts, j); k > j {
 		n.low, n.part, n.loose, j = n.low+f, true, false, k
 	} else if p, k := v.decimals(ts, j); k > j && n.low < 100 {
-		n.low, n.part, n.loose, j = n.low+p, true, false, k
+		n.low, n.part, n.decimal, n.loose, j = n.low+p, true, true, false, k
 	} else if f, ok := sign1(ts, j); ok {
 		n.low, n.part, n.loose, j = n.low+f, true, false, j+1
 	}

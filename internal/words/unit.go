@@ -17,7 +17,7 @@ func (v *vocabulary) unitAt(ts []token, i int) ([]string, int) {
 	if j == at || notUnit(ts, at, j) {
 		return nil, i
 	}
-	for j < len(ts) && ts[j].text == "." && ts[j].glued && abbreviated(ts, j) {
+	for j < len(ts) && ts[j].text == "." && ts[j].glued && abbreviated(ts, j) && !spelledOut[ts[j-1].text] {
 		j++
 	}
 	if per, k := v.perUnit(ts, j, units); k > j {
@@ -51,8 +51,11 @@ func notUnit(ts []token, i, j int) bool {
 	if j != i+1 || ts[i].text != "in" || j >= len(ts) {
 		return false
 	}
+	if ts[j].text == "-" && j+1 < len(ts) && ts[j+1].letters && ts[j].glued {
+		return true // "eleven in-situ probes"
+	}
 	switch ts[j].text {
-	case "the", "a", "an", "it", "this", "that", "my", "our", "his", "her", "your", "their", "there", "all", "total", "each",
+	case "the", "a", "an", "it", "this", "that", "my", "our", "his", "her", "your", "their", "there", "situ", "all", "total", "each",
 		"one", "place", "line", "front", "here", "between", "every", "any", "these", "those", "about", "which", "town", "two", "three", "advance":
 		return true
 	}
@@ -63,6 +66,10 @@ func notUnit(ts []token, i, j int) bool {
 func abbreviated(ts []token, j int) bool {
 	return j+1 < len(ts) && !ts[j+1].capital && !ts[j+1].line
 }
+
+// spelledOut are names of units that no point follows but that of the sentence.
+var spelledOut = set([]string{"inch", "inches", "foot", "feet", "yard", "yards", "gallon", "gallons", "pound", "pounds", "hour", "hours", "minute", "minutes", "day", "days", "week", "weeks",
+	"degree", "degrees", "percent", "mph", "psi", "bag", "sack"})
 
 // liquid says whether the unit is one of water and not of a load.
 func liquid(units []string) bool { return units[0] == "gal" || units[0] == "L" }

@@ -99,7 +99,9 @@ func (r *Reader) Read(text string, now time.Time) Reading {
 	}
 	rd := &reading{Reader: r, text: text, now: now, ts: scan(text)}
 	rd.itemize()
+	rd.corrections()
 	rd.millimeters()
+	rd.squareFeet()
 	rd.polarity()
 	rd.weigh()
 	return rd.settle(rd.find())
