@@ -88,6 +88,11 @@ func dontKnow(line string) bool {
 		"no clue", "couldnt tell you", "cant say", "he didnt say", "she didnt say", "they didnt say", "didnt say", "not known", "nobody knows", "im not sure", "i have no idea", "who knows"}, text)
 }
 
+// saysNo says that a line is a plain no, which to a question for the kind of something means that there is none.
+func saysNo(line string) bool {
+	return slices.Contains([]string{"no", "nope", "nah", "none", "nothing", "no way"}, strings.Trim(strings.ToLower(line), ".! "))
+}
+
 // answer reads a line as the bare answer to the question asked: a value of that fact. A bare number counts in the unit that
 // the question named; where it cannot be that, the problem says why.
 func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, ok bool, problem string) {
@@ -96,6 +101,9 @@ func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, 
 	}
 	f, _ := d.book.Facts.Fact(q.Fact)
 	text := strings.TrimSpace(line)
+	if _, ok := f.Choice("none"); ok && saysNo(text) {
+		return Said{q.Fact, "none", text}, true, ""
+	}
 	var err error
 	for _, try := range []string{text, text + " " + f.Unit} {
 		if err = d.Job.Clone().Replace(d.book.Facts, q.Fact, try); err == nil {
@@ -204,8 +212,8 @@ func (d *Desk) Wrong() []*rulebook.Judgement {
 // Review gives the job as it is judged now.
 func (d *Desk) Review() *rulebook.Review { return d.review }
 
-// Next gives the question that settles most of what can still change the order: practices of the order itself and of
-// what must be so before placing. There is none when nothing unknown can change the order.
+// Next gives the question that settles most of what can still change the order: first of the things that the order names, then of
+// others on which its practices hang. There is none when nothing unknown can change the order.
 func (d *Desk) Next() (rulebook.Question, bool) {
 	if len(d.Job.Stated)+len(d.Job.NotKnown) == 0 {
 		if f, ok := d.book.Facts.Fact(opening); ok {
@@ -222,7 +230,10 @@ func (d *Desk) Next() (rulebook.Question, bool) {
 	if len(questions) == 0 {
 		return rulebook.Question{}, false
 	}
-	return questions[0], true
+	named := func(q rulebook.Question) bool {
+		return slices.ContainsFunc(d.book.OrderLines(), func(l rulebook.OrderLine) bool { return l.Fact == q.Fact })
+	}
+	return questions[max(0, slices.IndexFunc(questions, named))], true
 }
 
 // opening is the fact asked for before anything has been said.

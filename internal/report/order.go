@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -30,14 +31,8 @@ type OrderLine struct {
 	Value string `json:"value"`
 	Was   string `json:"was,omitempty"` // what was asked for, where that was changed
 	Why   string `json:"why,omitempty"`
-}
 
-// ordered lists what an order names, in the order it is read out over the phone, with its short name.
-var ordered = []struct{ fact, name string }{
-	{"order.volume", "volume"}, {"order.strength", "strength"}, {"order.ratio_limit", "w/cm at most"}, {"order.air", "air"},
-	{"order.entrained_air", "air-entrained"}, {"order.slump", "slump"}, {"order.aggregate", "stone"}, {"order.reducer", "water reducer"},
-	{"order.retarder", "retarder"}, {"cold.accelerator", "accelerator"}, {"load.temperature", "temperature"},
-	{"job.date", "day"}, {"job.start", "first truck at"}, {"load.spacing", "trucks apart"},
+	Proposed bool `json:"proposed,omitempty"` // nobody told it: it is what the rest of the job asks for
 }
 
 // NewOrder makes the order sheet from a correction.
@@ -48,14 +43,18 @@ func NewOrder(b *rulebook.Book, c *rulebook.Correction, system quantity.System, 
 	for _, change := range c.Changes {
 		changed[change.Fact.Path] = change
 	}
-	for _, line := range ordered {
-		s, ok := c.Job.Find(line.fact)
+	for _, line := range b.OrderLines() {
+		s, ok := c.Job.Find(line.Fact)
 		if !ok {
-			o.Open = append(o.Open, line.name)
+			if p, ok := b.Propose(line, c.Job, c.After.Sheet); ok {
+				o.Lines = append(o.Lines, OrderLine{Name: line.Name, Value: proposed(p, system), Proposed: true})
+			} else {
+				o.Open = append(o.Open, line.Name)
+			}
 			continue
 		}
-		l := OrderLine{Name: line.name, Value: spoken(s, system)}
-		if change, ok := changed[line.fact]; ok {
+		l := OrderLine{Name: line.Name, Value: spoken(s, system)}
+		if change, ok := changed[line.Fact]; ok {
 			l.Was, l.Why = change.Was, Plain(strings.Join(change.Reasons, "; "), system)
 		}
 		o.Lines = append(o.Lines, l)
@@ -63,34 +62,55 @@ func NewOrder(b *rulebook.Book, c *rulebook.Correction, system quantity.System, 
 	for _, one := range c.Acts {
 		o.First = append(o.First, Plain(one.Practice.Do, system))
 	}
-	o.tell(c, system)
+	o.tell(b, c, system)
 	o.Message = o.message()
-	o.Customer = append(o.Customer, safetyLine)
+	o.Customer = append(o.Customer, waterLine, safetyLine)
 	return o
 }
 
-// told are the topics a customer has a hand in: wrong or open, they are worth a sentence.
-var told = []string{"cure", "cold", "hot", "ground", "water", "safety"}
+// proposed says a proposal as one would on the phone.
+func proposed(p rulebook.Proposal, system quantity.System) string {
+	print := func(v float64) string { return quantity.Quantity{Value: v, Unit: p.Unit}.Print(system) }
+	switch {
+	case p.Low != p.High:
+		return print(p.Low) + " to " + print(p.High)
+	case p.At != "":
+		return "at " + p.At + " " + print(p.Low)
+	}
+	return print(p.Low)
+}
+
+// told are the topics a customer has a hand in: wrong or open, they are worth a sentence. Those of the weather and the site are so
+// where something of these was spoken of: of heat nobody need be told in November.
+var told = map[string]struct{ always bool }{"cure": {true}, "water": {}, "cold": {}, "hot": {}, "ground": {}, "safety": {}}
+
+// theirs are the groups of facts that a customer decides; outside the groups of what surrounds the work.
+var (
+	theirs  = []string{"protection", "cure", "ground", "water"}
+	outside = []string{"weather", "ground", "load", "protection", "water", "safety"}
+)
 
 // mostTold is how many sentences a customer takes in.
 const mostTold = 6
 
 // tell gathers what to say to the customer, what is wrong first, and what is for an engineer to decide.
-func (o *Order) tell(c *rulebook.Correction, system quantity.System) {
+func (o *Order) tell(b *rulebook.Book, c *rulebook.Correction, system quantity.System) {
 	var wrong, open []string
+	reporter, does := NewReporter(b, system), map[*rulebook.Practice]string{}
 	for _, one := range c.After.Judgements {
-		p := one.Practice
+		p, do := one.Practice, reporter.finding(one).doWithNumber(system)
+		does[p] = do
 		switch {
-		case p.Engineer && one.Concerns && one.Status != rulebook.Right:
-			o.Engineer = append(o.Engineer, p.Title+": "+Plain(p.Do, system))
+		case p.Engineer && one.Concerns && one.Status != rulebook.Right && (one.Status == rulebook.Wrong || p.Stage != "after"):
+			o.Engineer = append(o.Engineer, p.Title+": "+do)
 		case one.Status == rulebook.Wrong && !p.Act:
-			wrong = append(wrong, Plain(p.Do, system))
-		case one.Status == rulebook.Ask && one.Concerns && slices.Contains(told, p.Topic) && spokenOf(c.Job, p):
-			open = append(open, Plain(p.Do, system))
+			wrong = append(wrong, do)
+		case one.Status == rulebook.Ask && worthTelling(b, c.Job, one):
+			open = append(open, do)
 		}
 	}
 	for _, change := range c.Changes {
-		wrong = append(wrong, Plain(change.Practice.Do, system))
+		wrong = append(wrong, does[change.Practice])
 	}
 	for _, text := range append(wrong, open...) {
 		if len(o.Customer) < mostTold && !slices.Contains(o.Customer, text) {
@@ -99,16 +119,66 @@ func (o *Order) tell(c *rulebook.Correction, system quantity.System) {
 	}
 }
 
-// spokenOf says whether anything that the practice hangs on has been told: of heat nobody need be told in November.
-func spokenOf(j *job.Job, p *rulebook.Practice) bool {
-	return slices.ContainsFunc(p.Reads, func(path string) bool {
-		_, ok := j.Value(strings.TrimPrefix(path, "input."))
-		return ok
+// given is where an instruction speaks of a number that stands beside it.
+var given = regexp.MustCompile(`\b(\S+) given\b`)
+
+// doWithNumber is what to do, with the number that it speaks of as given: the one of the unit or the name that the word before
+// says, or else the first.
+func (f Finding) doWithNumber(system quantity.System) string {
+	at := given.FindStringSubmatchIndex(f.Do)
+	if at == nil {
+		return f.Do
+	}
+	word := f.Do[at[2]:at[3]]
+	best, value := -1, ""
+	for _, n := range f.Numbers {
+		right := n.right(system)
+		if right == "" {
+			continue
+		}
+		fit := 0
+		if strings.Contains(right, word) {
+			fit = 2
+		} else if strings.Contains(n.Name, word) {
+			fit = 1
+		}
+		if fit == 0 {
+			right = n.Name + " " + right
+		}
+		if fit > best {
+			best, value = fit, right
+		}
+	}
+	if value == "" {
+		return f.Do
+	}
+	return f.Do[:at[1]] + " (" + value + ")" + f.Do[at[1]:]
+}
+
+// worthTelling says whether an open practice is worth a sentence: one that concerns the job, or a grave one that hangs on what
+// the customer does.
+func worthTelling(b *rulebook.Book, j *job.Job, one *rulebook.Judgement) bool {
+	p := one.Practice
+	topic, ok := told[p.Topic]
+	if !ok || !one.Concerns && (p.Severity != "stop" || !slices.ContainsFunc(one.Asks, func(path string) bool { return slices.Contains(theirs, group(path)) })) {
+		return false
+	}
+	return topic.always && one.Concerns || slices.ContainsFunc(b.HangsOn(p), func(path string) bool {
+		_, spoken := j.Value(path)
+		return spoken && slices.Contains(outside, group(path))
 	})
 }
 
-// safetyLine goes with every order.
-const safetyLine = "Wet concrete burns skin and eyes, often without pain at first: gloves, boots, glasses; rinse at once with clean water."
+func group(path string) string {
+	name, _, _ := strings.Cut(path, ".")
+	return name
+}
+
+// waterLine and safetyLine go with every order.
+const (
+	waterLine  = "Let nobody add water at the site to make it flow: ask for a water reducer instead."
+	safetyLine = "Wet concrete burns skin and eyes, often without pain at first: gloves, boots, glasses; rinse at once with clean water."
+)
 
 // messageWidth is what one text message holds.
 const messageWidth = 160
@@ -171,6 +241,8 @@ func (o *Order) Text(w Writer, look Look) {
 		line := l.Value
 		if l.Was != "" {
 			line += " (was " + l.Was + ")"
+		} else if l.Proposed {
+			line += " (proposed)"
 		}
 		if l.Why != "" {
 			line += ": " + l.Why

@@ -124,27 +124,36 @@ func (f Finding) text(w io.Writer, look Look, system quantity.System) {
 
 // Line prints a number with yours and right side by side. A right number that is known as a range only is printed as one.
 func (n Number) Line(system quantity.System) string {
-	print := func(v float64) string { return quantity.Quantity{Value: v, Unit: n.Unit}.Print(system) }
-	between := ""
-	if n.Low != nil && n.High != nil {
-		between = print(*n.Low) + " to " + print(*n.High)
-	}
-	right, yours := "", ""
-	if n.Right != nil {
-		right = "right " + ranged(print(*n.Right), between, n.Bounded)
-	}
+	right, yours := n.right(system), ""
 	if n.Yours != nil {
-		yours = print(*n.Yours)
+		yours = quantity.Quantity{Value: *n.Yours, Unit: n.Unit}.Print(system)
 	}
 	switch {
 	case yours != "" && right != "":
-		return n.Name + ": yours " + yours + ", " + right
+		return n.Name + ": yours " + yours + ", right " + right
 	case right != "":
-		return n.Name + ": " + right
+		return n.Name + ": right " + right
 	case yours != "":
-		return n.Name + ": " + ranged(yours, between, n.Bounded)
+		return n.Name + ": " + ranged(yours, n.between(system), n.Bounded)
 	}
-	return n.Name + ": " + between
+	return n.Name + ": " + n.between(system)
+}
+
+// right prints the right side with its range; "" where there is none.
+func (n Number) right(system quantity.System) string {
+	if n.Right == nil {
+		return ""
+	}
+	return ranged(quantity.Quantity{Value: *n.Right, Unit: n.Unit}.Print(system), n.between(system), n.Bounded)
+}
+
+// between prints the range; "" where there is none.
+func (n Number) between(system quantity.System) string {
+	if n.Low == nil || n.High == nil {
+		return ""
+	}
+	print := func(v float64) string { return quantity.Quantity{Value: v, Unit: n.Unit}.Print(system) }
+	return print(*n.Low) + " to " + print(*n.High)
 }
 
 // ranged prints a best value with its range, or the range alone where there is no best value.

@@ -36,6 +36,7 @@ type Book struct {
 
 	figuresRead []string // by any practice
 	cited       citations
+	order       []OrderLine
 	plain       map[string]*plain // by practice id: those that can be decided without the evaluator
 	memo        memo
 
@@ -53,7 +54,7 @@ type Book struct {
 // singleQueries judge one practice alone.
 type singleQueries struct{ wrong, here rego.PreparedPartialQuery }
 
-// Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, limits/, and the practices below the topic folders,
+// Load reads a rules folder: facts.yaml, sources.yaml, cautions.yaml, order.yaml, limits/, and the practices below the topic folders,
 // and lays the packs over it in their order. It parses the rules and does not compile them: that happens at the first
 // judgement, since most commands need none.
 func Load(fsys fs.FS, packs ...*Pack) (*Book, error) { return load(fsys, packs, false) }
@@ -100,8 +101,10 @@ func (b *Book) loadKnowledge(fsys fs.FS) (err error) {
 	if b.Figures, err = figure.New(b.Limits); err != nil {
 		return err
 	}
-	b.cautions, err = loadCautions(fsys, b.Limits)
-	return err
+	if b.cautions, err = loadCautions(fsys, b.Limits); err != nil {
+		return err
+	}
+	return b.loadOrder(fsys)
 }
 
 func loadCautions(fsys fs.FS, limits *limit.Book) (map[string]*Caution, error) {

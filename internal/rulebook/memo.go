@@ -56,6 +56,12 @@ func (m *memo) put(k memoKey, one *Judgement) {
 	m.young[k] = one
 }
 
+// HangsOn lists every fact that can bear on the judgement of a practice.
+func (b *Book) HangsOn(p *Practice) []string {
+	b.hangings()
+	return p.hangs
+}
+
 // hangsOn lists every fact that can bear on the judgement of a practice: those that its rule names, in references or as the
 // side of a number, those that its figures need, and those that rule one of them out.
 func (b *Book) hangsOn(p *Practice) []string {

@@ -1,6 +1,10 @@
 package rulebook
 
-import "sort"
+import (
+	"sort"
+
+	"hearsay/internal/job"
+)
 
 // Question is a fact worth asking for, with the practices whose answer hangs on it.
 type Question struct {
@@ -33,6 +37,7 @@ func (b *Book) Questions(r *Review) []Question {
 			q.weight += severityWeight[j.Practice.Severity] * share
 		}
 	}
+	b.firstThingsFirst(found)
 	questions := make([]Question, 0, len(found))
 	for _, q := range found {
 		questions = append(questions, *q)
@@ -45,6 +50,27 @@ func (b *Book) Questions(r *Review) []Question {
 	})
 	return questions
 }
+
+// firstThingsFirst lets a choice or a flag that is itself asked for come before what some value of it would settle: whether there is
+// an accelerator before how much of it is dosed.
+func (b *Book) firstThingsFirst(found map[string]*Question) {
+	for path, q := range found {
+		f, _ := b.Facts.Fact(path)
+		if f.Kind != job.KindChoice && f.Kind != job.KindFlag {
+			continue
+		}
+		for _, i := range f.Implies {
+			for _, then := range i.Then {
+				if settled, ok := found[then.Fact.Path]; ok && then.Fact.Kind != job.KindChoice && then.Fact.Kind != job.KindFlag {
+					q.weight = max(q.weight, settled.weight*justMore)
+				}
+			}
+		}
+	}
+}
+
+// justMore puts one question just before another.
+const justMore = 1.001
 
 // shares gives, for each fact an open practice hangs on, how near it comes to settling the practice alone: a fact that
 // every open way needs settles it by ruling them all out, one among many does little, and one that settles it alone and for
