@@ -19,6 +19,13 @@ wrong contains "the cover does not hold it until it stands freezing" if {
 	input.protection.r_value < input.figure.r_needed
 }
 
+wrong contains "a bare plastic sheet holds next to no warmth, and a thin section lies under it in hard frost" if {
+	data.trade.cold_weather
+	input.protection.cover == "plastic"
+	input.figure.coldest_air < data.limit.cold.hard_frost
+	input.member.thickness < data.limit.cold.section_classes.thin
+}
+
 number["R-value of the cover"] := {"yours": "protection.r_value", "right": "figure.r_needed"} if not data.trade.no_cover_is_enough
 
 number["lowest slab temperature with the cover planned"] := {"yours": "figure.lowest_with_cover"}
@@ -28,3 +35,8 @@ number["lowest slab temperature with the cover needed"] := {"right": "figure.low
 mend["protection.r_value"] := input.range.r_needed.high if data.trade.a_cover_is_enough
 
 mend["protection.cover"] := "enclosure" if data.trade.a_cover_may_fall_short
+
+mend["protection.cover"] := "blankets" if {
+	input.protection.cover == "plastic"
+	not data.trade.a_cover_may_fall_short
+}

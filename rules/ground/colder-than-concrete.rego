@@ -12,8 +12,12 @@ package practice.ground["colder-than-concrete"]
 here if {
 	data.trade.cool_weather
 	data.trade.on_ground
-	input.ground.state != "frozen"
+	not_frozen
 }
+
+not_frozen if input.ground.state != "frozen"
+
+not_frozen if input.ground.temperature > data.limit.ground.freezing
 
 wrong contains "it is colder than this section allows" if {
 	here

@@ -26,3 +26,11 @@ test_not_here_in_warm_weather if {
 test_not_here_above_the_ground if {
 	not data.practice.ground["colder-than-concrete"].here with input as object.union(base(36), {"member": {"kind": "suspended slab"}})
 }
+
+test_above_freezing_its_state_need_not_be_told if {
+	data.practice.ground["colder-than-concrete"].wrong["it is colder than this section allows"] with input as {
+		"member": {"kind": "slab on ground"},
+		"ground": {"temperature": 36},
+		"figure": {"coldest_air": 35, "least_ground_temperature": 45},
+	}
+}

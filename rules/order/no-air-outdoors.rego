@@ -16,6 +16,13 @@ here if {
 	input.exposure.wet in {"sometimes", "often"}
 }
 
+# Rain and snow lie on a slab on the ground outdoors: nobody need say that it is wet when it freezes.
+here if {
+	input.exposure.freezes == true
+	input.exposure.outdoors == true
+	input.member.kind == "slab on ground"
+}
+
 wrong contains "it will freeze while wet, and no air is entrained" if {
 	here
 	input.order.entrained_air == false

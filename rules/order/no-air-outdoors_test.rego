@@ -22,3 +22,19 @@ test_not_here_where_it_stays_dry if {
 test_not_here_without_frost if {
 	not data.practice.order["no-air-outdoors"].here with input as object.union(walk(false), {"exposure": {"freezes": false}})
 }
+
+test_wrong_on_the_ground_outdoors_however_wet if {
+	data.practice.order["no-air-outdoors"].wrong["it will freeze while wet, and no air is entrained"] with input as {
+		"member": {"kind": "slab on ground"},
+		"exposure": {"outdoors": true, "freezes": true},
+		"order": {"entrained_air": false},
+	}
+}
+
+test_not_here_in_a_dry_freezer if {
+	not data.practice.order["no-air-outdoors"].here with input as {
+		"member": {"kind": "slab on ground"},
+		"exposure": {"outdoors": false, "freezes": true, "wet": "dry"},
+		"order": {"entrained_air": false},
+	}
+}
