@@ -34,6 +34,7 @@ func (s *solver) derive() {
 	s.walls()
 	s.reinforcement()
 	s.bags()
+	s.unsaid()
 }
 
 // start states the hour and the day of the placement.
