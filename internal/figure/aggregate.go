@@ -15,24 +15,24 @@ func aggregateFigures() []Figure {
 	where := []limit.Cite{{Source: "aci-211", Where: "section 6.3.2", Basis: limit.Published}}
 	return []Figure{
 		{
-			Name: "stone_by_depth", Title: "largest stone by the depth of the slab", Unit: "in",
+			Name: "stone_by_depth", Title: "largest aggregate by the depth of the slab", Unit: "in",
 			Method: "a third of the depth", Cites: where,
 			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) { return Exact(share(c, "member.thickness", "order.depth_share")), nil }}},
 		},
 		{
-			Name: "stone_by_wall", Title: "largest stone by the thickness of the wall", Unit: "in",
+			Name: "stone_by_wall", Title: "largest aggregate by the thickness of the wall", Unit: "in",
 			Method: "a fifth of the thickness", Cites: where,
 			Ways: []Way{{Needs: []string{"member.thickness"}, Compute: func(c *Calc) (Value, error) { return Exact(share(c, "member.thickness", "order.form_share")), nil }}},
 		},
 		{
-			Name: "stone_by_form", Title: "largest stone by the narrowest form", Unit: "in",
+			Name: "stone_by_form", Title: "largest aggregate by the narrowest form", Unit: "in",
 			Method: "a fifth of the narrowest width between forms", Cites: where,
 			Ways: []Way{{Needs: []string{"member.narrowest_form"}, Compute: func(c *Calc) (Value, error) {
 				return Exact(share(c, "member.narrowest_form", "order.form_share")), nil
 			}}},
 		},
 		{
-			Name: "stone_by_bars", Title: "largest stone by the space between bars", Unit: "in",
+			Name: "stone_by_bars", Title: "largest aggregate by the space between bars", Unit: "in",
 			Method: "three quarters of the clear space between bars", Cites: where,
 			Ways: []Way{{Needs: []string{"order.clear_bar_spacing"}, Compute: func(c *Calc) (Value, error) {
 				v := c.Num("order.clear_bar_spacing") * c.Of("order.bar_share")

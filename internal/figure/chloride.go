@@ -31,6 +31,17 @@ func chlorideFigures() []Figure {
 			}},
 		},
 		{
+			Name: "chloride_freezing_drop", Title: "freezing point of the mix water lowered by that dose", Unit: "dF",
+			Method: "freezing-point depression of an ideal solution of the salt in the mixing water",
+			Cites:  []limit.Cite{raoult},
+			Ways: []Way{{
+				Needs:    []string{"cold.chloride_dose"},
+				Sharpens: []Bound{{Fact: "cold.chloride_form", Lowest: "flake", Highest: "anhydrous"}},
+				Assumes:  []string{"mix.wcm"},
+				Compute:  chlorideDrop,
+			}},
+		},
+		{
 			Name: "chloride_added", Title: "chloride from the accelerator", Unit: "%",
 			Method: "dose of calcium chloride times its purity times the share of chlorine in it, by mass of cement",
 			Cites:  []limit.Cite{atomic},
@@ -54,14 +65,14 @@ func chlorideFigures() []Figure {
 			}},
 		},
 		{
-			Name: "chloride_pounds", Title: "calcium chloride in this load", Unit: "lb",
+			Name: "chloride_pounds", Title: "dose of calcium chloride for this load", Unit: "lb",
 			Method: "dose times cementitious material times load",
 			Ways: []Way{{Needs: []string{"cold.chloride_dose", "figure.cementitious", "load.volume"}, Compute: func(c *Calc) (Value, error) {
 				return pounds(c, c.Num("cold.chloride_dose")), nil
 			}}},
 		},
 		{
-			Name: "chloride_pounds_allowed", Title: "most calcium chloride in this load", Unit: "lb",
+			Name: "chloride_pounds_allowed", Title: "most calcium chloride for this load", Unit: "lb",
 			Method: "largest dose times cementitious material times load",
 			Ways: []Way{{Needs: []string{"figure.cementitious", "load.volume"}, Compute: func(c *Calc) (Value, error) {
 				most, err := c.Limit("cold.most_chloride_dose")
@@ -105,12 +116,22 @@ func pureDose(c *Calc) (float64, error) {
 }
 
 func chlorideFreezing(c *Calc) (Value, error) {
-	pure, err := pureDose(c)
-	if err != nil {
-		return Value{}, err
+	lowered, err := freezingLowered(c, c.Figure("wcm").Best)
+	return Exact(32 - lowered), err
+}
+
+func chlorideDrop(c *Calc) (Value, error) {
+	if !c.Stated("mix.wcm") {
+		c.Assume("a water-cement ratio of %.1f", usualWater)
 	}
-	wcm := c.Figure("wcm").Best
+	lowered, err := freezingLowered(c, c.NumOr("mix.wcm", usualWater))
+	return Exact(lowered), err
+}
+
+// freezingLowered is how far the dose lowers the freezing point of the mixing water, dF.
+func freezingLowered(c *Calc, wcm float64) (float64, error) {
+	pure, err := pureDose(c)
 	lowered := 1.8 * heat.FreezingDrop(pure/100/wcm, chlorideMole, ionsOfSalt)
 	c.Step("%.2f g of the salt in 100 g of water lower its freezing point by %s", pure/wcm, Q(lowered, "dF"))
-	return Exact(32 - lowered), nil
+	return lowered, err
 }

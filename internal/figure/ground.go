@@ -69,6 +69,17 @@ func groundFigures() []Figure {
 			Ways:   []Way{{Needs: []string{"ground.standing_water", "member.thickness", "figure.wcm", "figure.cementitious"}, Compute: withGroundWater}},
 		},
 		{
+			Name: "ground_water", Title: "water standing in the forms or the trench", Unit: "gal",
+			Method: "area times the depth of the water", Cites: takeOff,
+			Ways: []Way{{Needs: []string{"ground.standing_water", "figure.area"}, Compute: func(c *Calc) (Value, error) {
+				deep, area := c.Num("ground.standing_water"), c.Figure("area").Best
+				const gallons = 7.48 // in a cubic foot
+				v := area * deep / 12 * gallons
+				c.Step("%s × %s = %s", Q(area, "ft2"), Q(deep, "in"), Q(v, "gal"))
+				return Exact(v), nil
+			}}},
+		},
+		{
 			Name: "fall_needed", Title: "least fall over this length", Unit: "in",
 			Method: "least fall in each foot times the length",
 			Ways: []Way{{Needs: []string{"member.length"}, Compute: func(c *Calc) (Value, error) {

@@ -30,6 +30,15 @@ func moistureFigures() []Figure {
 			}}},
 		},
 		{
+			Name: "water_on_sand", Title: "water that the sand carries", Unit: "gal/yd3",
+			Method: "sand, saturated surface-dry, times its free moisture, divided by the weight of a gallon", Cites: freeMoisture,
+			Ways: []Way{{Needs: both[:2], Compute: func(c *Calc) (Value, error) {
+				lb, gallon := onAggregate(c, "mix.fine_aggregate", "mix.fine_moisture"), c.Of("water.gallon")
+				c.Step("%s / %s = %s", Q(lb, "lb/yd3"), Q(gallon, "lb/gal"), Q(lb/gallon, "gal/yd3"))
+				return Exact(lb / gallon), nil
+			}}},
+		},
+		{
 			Name: "batch_water", Title: "water to batch with wet aggregates", Unit: "lb/yd3",
 			Method: "mixing water less the free water on the aggregates", Cites: freeMoisture,
 			Ways: []Way{{Needs: []string{"mix.water", "figure.free_water"}, Compute: func(c *Calc) (Value, error) {

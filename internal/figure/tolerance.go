@@ -40,6 +40,14 @@ func toleranceFigures() []Figure {
 			}}},
 		},
 		{
+			Name: "slump_most_of_others", Title: "largest slump of the other trucks", Unit: "in",
+			Method: "the largest measured slump of the other trucks",
+			Cites:  spread,
+			Ways: []Way{{Needs: []string{"load.other_slumps"}, Compute: func(c *Calc) (Value, error) {
+				return Exact(slices.Max(c.List("load.other_slumps"))), nil
+			}}},
+		},
+		{
 			Name: "slump_spread_allowed", Title: "largest spread of slump between trucks", Unit: "in",
 			Method: "from the least to the largest slump within tolerance",
 			Ways: []Way{{Needs: []string{"figure.slump_least", "figure.slump_most"}, Compute: func(c *Calc) (Value, error) {

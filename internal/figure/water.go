@@ -23,6 +23,24 @@ func waterFigures() []Figure {
 			},
 		},
 		{
+			Name: "water_added_per_yard", Title: "water added to each yard", Unit: "gal/yd3",
+			Method: "water added at the site divided by the yards it goes into", Cites: ratioByMass,
+			Ways: []Way{{Needs: []string{"water.added", "load.volume"}, Compute: func(c *Calc) (Value, error) {
+				v := c.Num("water.added") / c.Num("load.volume")
+				c.Step("%s / %s = %s", Q(c.Num("water.added"), "gal"), Q(c.Num("load.volume"), "yd3"), Q(v, "gal/yd3"))
+				return Exact(v), nil
+			}}},
+		},
+		{
+			Name: "ticket_water_left", Title: "held-back water left, gallons still allowed after what is added", Unit: "gal",
+			Method: "water the ticket allows less the water added; never below none",
+			Ways: []Way{{Needs: []string{"figure.ticket_water", "water.added"}, Compute: func(c *Calc) (Value, error) {
+				ticket, added := c.Figure("ticket_water").Best, c.Num("water.added")
+				c.Step("%s - %s = %s", Q(ticket, "gal"), Q(added, "gal"), Q(ticket-added, "gal"))
+				return Exact(math.Max(0, ticket-added)), nil
+			}}},
+		},
+		{
 			Name: "ratio_water", Title: "water the water-cement ratio still allows on the load", Unit: "gal",
 			Method: "ratio ordered less ratio of the mix, times the cementitious material of the load; never below none", Cites: ratioByMass,
 			Ways: []Way{{Needs: []string{"figure.wcm", "figure.cementitious", "order.ratio_limit", "load.volume"}, Compute: ratioWater}},

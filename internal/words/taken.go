@@ -25,6 +25,10 @@ func (s *solver) unsaid() {
 		_ = k.j.StateFrom(s.d, job.Stated{Text: f.Text}, f.Path, f.Value) // what is wrong with it is said where it is added to a job
 	}
 	_ = k.j.Follow(s.d)
+	if i, ok := s.stated["water.purpose"]; ok && s.is("water.purpose", "to the slump ordered") && k.lostToHeat() {
+		s.out.Facts[i].Value = "lost to heat"
+		_ = k.j.Replace(s.d, "water.purpose", "lost to heat")
+	}
 	for _, list := range [][]unsaid{unsaidPlace, unsaidCold, unsaidFresh, unsaidWater, unsaidFloor, unsaidLater} {
 		for _, u := range list {
 			if value := u.value; !k.knows(u.path) && u.when(k) {

@@ -1,5 +1,7 @@
 package words
 
+import "slices"
+
 // What goes without saying, subject by subject; each list may build on those before it.
 
 // unsaidPlace is about the member and the place where it stands.
@@ -13,6 +15,14 @@ var unsaidPlace = []unsaid{
 	{
 		path: "exposure.freezes", value: "yes", from: "exposure.outdoors", note: "freezing in service, since it is outdoors where it freezes now",
 		when: func(k known) bool { return k.is("exposure.outdoors", "yes") && k.frost() },
+	},
+	{
+		path: "order.air", from: "load.air", note: "ordered with the air that was measured, since nothing else is told of it",
+		when: func(k known) bool { return k.knows("load.air") && k.is("exposure.freezes", "yes") },
+		like: func(k known) string {
+			air, _ := k.number("load.air")
+			return plainNumber(air) + " %"
+		},
 	},
 	{
 		path: "exposure.moist", value: "yes", from: "member.use", note: "moist in service, since it is outdoors or in the ground",
@@ -141,10 +151,7 @@ var unsaidWater = []unsaid{
 	},
 	{
 		path: "water.purpose", value: "lost to heat", from: "load.slump", note: "making up for slump lost to heat, since it came stiffer than ordered in heat",
-		when: func(k known) bool {
-			ordered, ok := k.number("order.slump")
-			return ok && k.above("water.added", 0) && k.below("load.slump", ordered) && (k.above("load.temperature", hot) || k.above("weather.air", hot))
-		},
+		when: known.lostToHeat,
 	},
 	{
 		path: "water.wash_counted", value: "no", from: "water.wash", note: "not counted as mixing water, since nothing is told of that",
@@ -196,7 +203,29 @@ var unsaidFloor = []unsaid{
 var unsaidLater = []unsaid{
 	{
 		path: "mix.cement_type", value: "I", from: "cure.days", note: "ordinary cement, since no other is told",
-		when: func(k known) bool { return k.above("cure.days", 0) && k.ordinaryCement() },
+		when: func(k known) bool {
+			return (k.above("cure.days", 0) || k.knows("strength.action_after")) && k.ordinaryCement()
+		},
+	},
+	{
+		path: "cure.temperature", from: "strength.action_after", note: "concrete as warm as the air around it, since nothing else is told",
+		when: func(k known) bool { return k.knows("strength.action_after") && !k.speaks(coverWords) },
+		like: func(k known) string { return k.same("F", "weather.mean", "weather.air") },
+	},
+	{
+		path: "cure.surface_temperature", from: "cure.water_temperature", note: "as warm as it was placed, since nothing else is told",
+		when: func(k known) bool { return k.knows("cure.water_temperature") },
+		like: func(k known) string { return k.same("F", "load.temperature") },
+	},
+	{
+		path: "strength.rejected", value: "yes", from: "order.strength", note: "to be rejected for its tests",
+		when: func(k known) bool {
+			return k.knows("order.strength") && (k.knows("strength.tests") || k.knows("strength.lowest")) && k.speaks(rejectWords)
+		},
+	},
+	{
+		path: "strength.cores_judged_by", value: "cylinder limit", from: "strength.cores", note: "judged by the full specified strength, since cores that pass are to be rejected",
+		when: func(k known) bool { return k.speaks(rejectWords) && k.coresPass() },
 	},
 	{
 		path: "safety.designer_agreed", value: "no", from: "safety.supports_removed", note: "without the designer's word, since nothing is told of that",
@@ -225,6 +254,47 @@ func (k known) straight() bool {
 	return k.below("mix.fly_ash", 1) && !k.above("mix.slag", 0) || k.speaks(straightWords) && !k.above("mix.fly_ash", 0) && !k.above("mix.fly_ash_share", 0) && !k.above("mix.slag", 0) && !k.above("mix.slag_share", 0)
 }
 
+// lostToHeat says whether water is to make up for slump that heat has taken, beyond what was held back for that.
+func (k known) lostToHeat() bool {
+	ordered, ok := k.number("order.slump")
+	if !ok || !k.above("water.added", 0) || !k.below("load.slump", ordered) || !k.above("load.temperature", hot) && !k.above("weather.air", hot) {
+		return false
+	}
+	added, _ := k.number("water.added")
+	for _, path := range []string{"water.withheld", "water.allowed"} {
+		if ticket, told := k.number(path); told && added <= ticket {
+			return false
+		}
+	}
+	return true
+}
+
+// same gives the first of the quantities that is known.
+func (k known) same(unit string, paths ...string) string {
+	for _, path := range paths {
+		if n, ok := k.number(path); ok {
+			return plainNumber(n) + " " + unit
+		}
+	}
+	return ""
+}
+
+// coresPass says whether the cores told reach the shares of the specified strength that cores must reach, and less than all of it.
+func (k known) coresPass() bool {
+	v, _ := k.j.Value("strength.cores")
+	cores, _ := v.([]float64)
+	specified, ok := k.number("order.strength")
+	if !ok || len(cores) == 0 {
+		return false
+	}
+	sum := 0.0
+	for _, n := range cores {
+		sum += n
+	}
+	mean := sum / float64(len(cores)) / specified
+	return mean >= meanOfCores && mean < 1 && slices.Min(cores) >= leastOfCores*specified
+}
+
 // timed says whether the age of a load is told, and nothing of its limit or of what would stretch it.
 func (k known) timed() bool {
 	return k.knows("load.age") && !k.knows("load.time_limit") && !k.knows("load.waived_limit") && !k.is("order.retarder", "yes") && !k.speaks(limitWords)
@@ -232,13 +302,15 @@ func (k known) timed() bool {
 
 // Numbers that part what is spoken of from what is not; none of them decides a practice.
 const (
-	thickPad = 12 // in: a thicker pad is a block
-	mild     = 60 // °F: below it concrete is warmed and may be warmer than the air
-	hottest  = 95 // °F: what a plant is held to
-	hot      = 84 // °F
-	wettest  = 5  // in: from here on people make it flow with something
-	coldRoom = 65 // °F
-	hotRoom  = 85 // °F
+	thickPad     = 12   // in: a thicker pad is a block
+	mild         = 60   // °F: below it concrete is warmed and may be warmer than the air
+	hottest      = 95   // °F: what a plant is held to
+	hot          = 84   // °F
+	wettest      = 5    // in: from here on people make it flow with something
+	meanOfCores  = 0.85 // of the specified strength
+	leastOfCores = 0.75
+	coldRoom     = 65 // °F
+	hotRoom      = 85 // °F
 )
 
 // The words that show a subject is spoken of after all.
@@ -256,6 +328,7 @@ var (
 	countWords    = set([]string{"count", "counted", "account", "accounted", "deduct", "deducted", "subtract", "subtracted", "adjusted", "adjust", "held", "trimmed", "less"})
 	alkaliWords   = set([]string{"lithium", "alkali", "alkalis", "alkalies", "slag", "pozzolan", "metakaolin", "fume"})
 	straightWords = set([]string{"straight"})
+	rejectWords   = set([]string{"reject", "rejects", "rejected", "rejecting", "remove", "removed", "tear", "tearing", "torn", "rip", "ripped", "knock", "demolish", "demolished", "jackhammer", "condemn", "condemned", "replace", "replaced"})
 	testWords     = set([]string{"test", "tests", "tested", "testing", "probe", "probes", "rh", "meter", "reading", "readings", "calcium", "dome", "kit", "moisture", "emission", "percent", "taped", "dry", "look", "looks"})
 	cementWords   = set([]string{"type", "high-early", "early", "iii", "v", "blended", "ash", "slag", "fume"})
 	designerWords = set([]string{"engineer", "engineers", "engineered", "designer", "architect", "eor", "structural", "stamped"})

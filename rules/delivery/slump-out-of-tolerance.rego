@@ -30,6 +30,11 @@ wrong contains "the trucks differ by more than the tolerance" if {
 	differ
 }
 
+wrong contains "one of the other trucks is wetter than the slump ordered allows" if {
+	input.load.several == true
+	input.figure.slump_most_of_others > input.figure.slump_most
+}
+
 differ if {
 	input.load.several == true
 	input.figure.slump_spread > input.figure.slump_spread_allowed
@@ -49,3 +54,5 @@ number["spread between trucks"] := {"yours": "figure.slump_spread", "right": "fi
 mend["load.slump"] := input.order.slump
 
 mend["load.other_slumps"] := [input.order.slump] if input.figure.slump_spread > input.figure.slump_spread_allowed
+
+mend["load.other_slumps"] := [input.order.slump] if input.figure.slump_most_of_others > input.figure.slump_most

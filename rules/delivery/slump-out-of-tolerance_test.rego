@@ -32,3 +32,13 @@ test_right_at_either_edge if {
 test_not_here_without_a_measured_slump if {
 	not data.practice.delivery["slump-out-of-tolerance"].here with input as {"load": {}}
 }
+
+others(most) := {
+	"load": {"slump": 4, "several": true},
+	"figure": {"slump_least": 3, "slump_most": 5, "slump_most_of_others": most, "slump_spread": 1, "slump_spread_allowed": 2},
+}
+
+test_wrong_where_another_truck_is_too_wet if {
+	data.practice.delivery["slump-out-of-tolerance"].wrong["one of the other trucks is wetter than the slump ordered allows"] with input as others(5.5)
+	count(data.practice.delivery["slump-out-of-tolerance"].wrong) == 0 with input as others(5)
+}

@@ -6,7 +6,7 @@
 #   severity: stop
 #   why: "A puddle does not get pushed out: it is folded in, washes the cement off the stone and makes the bottom of the slab weak and porous. Mud moves, and mixes in besides."
 #   do: "Pump or sweep the water out and let the base drain. Dig mud out down to firm ground and fill with compacted stone."
-#   numbers: [w/cm with the standing water mixed in]
+#   numbers: [w/cm with the standing water mixed in, water standing in the forms or the trench]
 #   act: true
 package practice.ground["standing-water"]
 
@@ -23,6 +23,8 @@ wrong contains "there is mud where it is placed" if {
 }
 
 number["w/cm with the standing water mixed in"] := {"yours": "figure.wcm_with_ground_water", "right": "figure.wcm"}
+
+number["water standing in the forms or the trench"] := {"yours": "figure.ground_water", "right": 0}
 
 mend["ground.wet"] := "no"
 

@@ -15,6 +15,13 @@ here if data.limit.order.code_thickness[input.member.use] > 0
 
 here if data.limit.order.work_thickness[input.member.use] > 0
 
+here if data.trade.slab_on_ground
+
+wrong contains "it is thinner than any slab on the ground should be" if {
+	data.trade.slab_on_ground
+	input.member.thickness < data.limit.order.slab_thickness
+}
+
 wrong contains "it is thinner than a slab at a house should be" if {
 	input.member.thickness < data.limit.order.home_thickness[input.member.use]
 }
@@ -32,6 +39,10 @@ number["least thickness"] := {"yours": "member.thickness", "right": data.limit.o
 number["least thickness"] := {"yours": "member.thickness", "right": data.limit.order.code_thickness[input.member.use], "unit": "in"}
 
 number["least thickness"] := {"yours": "member.thickness", "right": data.limit.order.work_thickness[input.member.use], "unit": "in"}
+
+number["least thickness"] := {"yours": "member.thickness", "right": data.limit.order.slab_thickness, "unit": "in"} if not input.member.use
+
+mend["member.thickness"] := data.limit.order.slab_thickness if not input.member.use
 
 mend["member.thickness"] := data.limit.order.home_thickness[input.member.use]
 

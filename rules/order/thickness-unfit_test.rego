@@ -24,3 +24,8 @@ test_right_at_the_limit if {
 test_not_here_for_a_wall if {
 	not data.practice.order["thickness-unfit"].here with input as {"member": {"kind": "wall", "use": "wall", "thickness": 2}}
 }
+
+test_wrong_for_any_slab if {
+	data.practice.order["thickness-unfit"].wrong["it is thinner than any slab on the ground should be"] with input as {"member": {"kind": "slab on ground", "thickness": 3}}
+	count(data.practice.order["thickness-unfit"].wrong) == 0 with input as {"member": {"kind": "slab on ground", "thickness": 3.5}}
+}
