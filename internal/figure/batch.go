@@ -41,18 +41,6 @@ func batchFigures() []Figure {
 				return Exact(fahrenheit(t)), err
 			}}},
 		},
-		{
-			Name: "placing_temperature", Title: "temperature of the concrete at placing", Unit: "F",
-			Method: "as measured, or as the ingredients make it where it is not",
-			Within: noContradiction, // it cools or warms on the way: no contradiction, but an answer must not hang on it
-			Ways: []Way{
-				{Needs: []string{"load.temperature"}, Compute: func(c *Calc) (Value, error) { return Exact(c.Num("load.temperature")), nil }},
-				{Needs: []string{"figure.mix_temperature"}, Compute: func(c *Calc) (Value, error) {
-					c.Assume("no warmth lost or gained on the way from the plant")
-					return Exact(c.Figure("mix_temperature").Best), nil
-				}},
-			},
-		},
 		waterFor("water_temperature_needed", "mixing-water temperature for the concrete temperature wanted", "materials.wanted_temperature"),
 		waterFor("water_temperature_for_least", "mixing-water temperature for the least placing temperature", "figure.least_placing_temperature", "load.haul", "weather.air"),
 		{
@@ -65,7 +53,7 @@ func batchFigures() []Figure {
 		},
 		{
 			Name: "ice_needed", Title: "ice in place of mixing water that keeps within the highest concrete temperature", Unit: "lb/yd3",
-			Method: balanceMethod + ", solved for the ice; in whole pounds", Cites: heatBalance,
+			Method: balanceMethod + ", solved for the ice", Cites: heatBalance,
 			Ways: []Way{{Needs: withWater, Assumes: batchAssumes, Compute: iceNeeded}},
 		},
 	}
@@ -137,5 +125,5 @@ func iceNeeded(c *Calc) (Value, error) {
 	if ice > share/100*m.Water {
 		return Value{}, fmt.Errorf("ice alone cannot cool the concrete to %s: it would take more than %s of the mixing water; cool the aggregate or the cement", Q(most, "F"), Q(share, "%"))
 	}
-	return Exact(math.Ceil(ice + m.Ice)), nil
+	return Exact(ice + m.Ice), nil
 }

@@ -1,6 +1,10 @@
 package words
 
-import "slices"
+import (
+	"slices"
+
+	"hearsay/internal/heat"
+)
 
 // What goes without saying, subject by subject; each list may build on those before it.
 
@@ -103,6 +107,11 @@ var unsaidCold = []unsaid{
 
 // unsaidFresh is about placing and finishing.
 var unsaidFresh = []unsaid{
+	{
+		path: "load.temperature", from: "materials.water_temperature", note: "concrete as warm as its ingredients make it",
+		when: func(k known) bool { return true },
+		like: known.mixed,
+	},
 	{
 		path: "load.temperature", from: "weather.air", note: "concrete as warm as the air and no warmer than {95 F}, since its temperature is not told",
 		when: func(k known) bool { return k.drying() && k.above("weather.air", mild) && !k.knows("weather.forecast") },
@@ -267,6 +276,32 @@ func (k known) lostToHeat() bool {
 		}
 	}
 	return true
+}
+
+// mixed is the temperature of the concrete as its ingredients make it, where all of them are told.
+func (k known) mixed() string {
+	n := map[string]float64{}
+	for _, path := range []string{"mix.cementitious", "mix.water", "materials.cement_temperature", "materials.aggregate_temperature", "materials.water_temperature"} {
+		v, ok := k.number(path)
+		if !ok {
+			return ""
+		}
+		n[path] = v
+	}
+	const usualAggregate = 3050 // lb in a yard
+	aggregate := usualAggregate + 0.0
+	if sand, ok := k.number("mix.fine_aggregate"); ok {
+		if stone, ok := k.number("mix.coarse_aggregate"); ok {
+			aggregate = sand + stone
+		}
+	}
+	celsius := func(f float64) float64 { return (f - 32) / 1.8 }
+	t, err := heat.Ingredients{Cement: n["mix.cementitious"], CementAt: celsius(n["materials.cement_temperature"]), Aggregate: aggregate,
+		AggregateAt: celsius(n["materials.aggregate_temperature"]), Water: n["mix.water"], WaterAt: celsius(n["materials.water_temperature"])}.Temperature()
+	if err != nil || t < 0 {
+		return ""
+	}
+	return plainNumber(round(t*1.8+32)) + " F"
 }
 
 // same gives the first of the quantities that is known.

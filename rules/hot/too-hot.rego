@@ -10,14 +10,14 @@
 #   numbers: [concrete temperature against its limit, temperature from the ingredients, mixing-water temperature that brings it down, ice that brings it down]
 package practice.hot["too-hot"]
 
-here if input.figure.placing_temperature > 0
+here if input.load.temperature > 0
 
 wrong contains "it is above the highest temperature" if {
 	here
-	input.figure.placing_temperature > data.limit.hot.most_temperature
+	input.load.temperature > data.limit.hot.most_temperature
 }
 
-number["concrete temperature against its limit"] := {"yours": "figure.placing_temperature", "right": data.limit.hot.most_temperature}
+number["concrete temperature against its limit"] := {"yours": "load.temperature", "right": data.limit.hot.most_temperature}
 
 number["temperature from the ingredients"] := {"yours": "figure.mix_temperature"}
 
@@ -25,6 +25,4 @@ number["mixing-water temperature that brings it down"] := {"yours": "materials.w
 
 number["ice that brings it down"] := {"right": "figure.ice_needed"}
 
-mend["load.temperature"] := data.limit.hot.most_temperature if input.load.temperature > data.limit.hot.most_temperature
-
-mend["materials.ice"] := input.figure.ice_needed if input.figure.mix_temperature > data.limit.hot.most_temperature
+mend["load.temperature"] := data.limit.hot.most_temperature
