@@ -34,6 +34,9 @@ func (r *reading) quantityAt(i int) (item, int) {
 	if k := r.eachYard(j); k > j && !n.part {
 		return item{kind: aQuantity, num: n, units: []string{"lb/yd3"}}, k
 	}
+	if k := r.eachGallon(j); k > j && n.low >= 50 {
+		return item{kind: aQuantity, num: n, units: []string{"ft2/gal"}}, k
+	}
 	if k := r.eachHour(j); k > j && n.low >= 2 {
 		return item{kind: aQuantity, num: n, units: []string{"yd3/h"}}, k
 	}

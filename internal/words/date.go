@@ -11,6 +11,9 @@ func (r *reading) dateAt(i int) (item, int) {
 	if d, j := r.numericDate(i); j > i {
 		return item{kind: aDate, date: d}, j
 	}
+	if d, j := r.dayOfMonth(i); j > i {
+		return item{kind: aDate, date: d}, j
+	}
 	month, ok := r.v.months[text(r.ts, i)]
 	day, j := 0, i
 	if ok {
@@ -117,3 +120,36 @@ func (r *reading) nearest(year int, month time.Month, day int) time.Time {
 	}
 	return best
 }
+
+// dayOfMonth reads "the 20th" without its month: that of the date told last, or the month after it, else the nearest.
+func (r *reading) dayOfMonth(i int) (time.Time, int) {
+	if text(r.ts, i-1) != "the" {
+		return time.Time{}, i
+	}
+	day, j := r.dayAt(i)
+	if day == 0 || j != i+2 || r.v.months[text(r.ts, j)] > 0 || text(r.ts, j) == "of" {
+		return time.Time{}, i
+	}
+	if j < len(r.ts) && r.ts[j].letters && !afterDay[r.ts[j].text] {
+		return time.Time{}, i // "the 4th floor"
+	}
+	for k := len(r.items) - 1; k >= 0; k-- {
+		if it := &r.items[k]; it.kind == aDate {
+			d := time.Date(it.date.Year(), it.date.Month(), day, 0, 0, 0, 0, time.UTC)
+			if d.Before(it.date) {
+				d = d.AddDate(0, 1, 0)
+			}
+			return d, j
+		}
+	}
+	best := time.Date(r.now.Year(), r.now.Month(), day, 0, 0, 0, 0, time.UTC)
+	for _, m := range []int{-1, 1} {
+		if d := time.Date(r.now.Year(), r.now.Month()+time.Month(m), day, 0, 0, 0, 0, time.UTC); d.Sub(r.now).Abs() < best.Sub(r.now).Abs() {
+			best = d
+		}
+	}
+	return best, j
+}
+
+// afterDay are the words that may follow a day of the month.
+var afterDay = set([]string{"at", "and", "then", "so", "but", "when", "we", "they", "he", "it", "in", "with", "after", "before", "is", "was", "around", "by", "because"})

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"hearsay/internal/quantity"
@@ -39,8 +40,10 @@ func (s *solver) derive() {
 
 // start states the hour and the day of the placement.
 func (s *solver) start() {
-	for event, m := range s.when {
-		if s.events[event] != "start" && s.events[event] != "placed" {
+	for _, name := range []string{"placed", "start"} {
+		event := slices.Index(s.events, name)
+		m, ok := s.when[event]
+		if !ok {
 			continue
 		}
 		if m.clock.hour > 0 && !s.has("job.start") && s.events[event] == "start" {

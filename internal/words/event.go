@@ -19,6 +19,8 @@ type moment struct {
 	date   time.Time
 	day    time.Weekday // where weekly
 	weekly bool         // told by the day of the week
+	lately time.Weekday // the day of the week told last before it
+	dated  bool         // whether one was
 }
 
 // times gives each time and day to the event that the words around it speak of: the start, the rain, the end of finishing.
@@ -100,6 +102,7 @@ func (s *solver) happens(event, q int) {
 		}
 	}
 	m.day, m.weekly = s.weekday(q)
+	m.lately, m.dated = s.lastWeekday(q)
 	if m.weekly && it.kind == aQuantity && len(it.units) > 0 {
 		m.clock = clock{}
 	}
@@ -182,6 +185,9 @@ func (s *solver) spanFacts(days bool) {
 		if !ok1 || !ok2 || s.has(fact.Path) {
 			continue
 		}
+		if to.weekly && !from.weekly && from.dated && from.clock.hour > 0 && to.item > from.item && from.date.IsZero() {
+			from.day, from.weekly = from.lately, true // "Friday at 7, done by 9 … Monday at 8"
+		}
 		a, b := min(from.item, to.item), max(from.item, to.item)
 		text := s.words(from.item, from.item) + " … " + s.words(to.item, to.item)
 		if s.items[b].end-s.items[a].start < 60 {
@@ -232,4 +238,16 @@ func (s *solver) barsBefore(q int) bool {
 		}
 	}
 	return false
+}
+
+// lastWeekday is the day of the week that was told last before item q.
+func (s *solver) lastWeekday(q int) (time.Weekday, bool) {
+	for i := q; i >= 0; i-- {
+		if s.items[i].kind == aWord {
+			if day, ok := weekdays[s.items[i].text]; ok {
+				return day, true
+			}
+		}
+	}
+	return 0, false
 }

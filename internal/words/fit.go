@@ -36,6 +36,9 @@ func (s *solver) score(f *fit) bool {
 	if len(it.units) == 0 && (!s.plausible(fact, value) || fact.kind != quantity.Count && s.counts(f.q)) {
 		return false
 	}
+	if f.unit == "bags/yd3" && it.num.high < fewestBags {
+		return false // "two bags of portland"
+	}
 	said := s.said(f)
 	near, apart := s.near(f)
 	context := s.background(f)
@@ -79,6 +82,9 @@ func (s *solver) score(f *fit) bool {
 	f.points -= s.never(f)
 	return f.points > -5
 }
+
+// fewestBags is the fewest bags of cement that a yard of concrete has.
+const fewestBags = 3
 
 // counts says whether the bare number at item q counts things: "two loads", "six cylinders".
 func (s *solver) counts(q int) bool {

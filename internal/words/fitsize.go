@@ -50,6 +50,9 @@ func (s *solver) giveSize(q int) {
 	if s.meshSize(q) || s.meshGauge(q) {
 		best = 1
 	}
+	if best == len(sizeFacts)-1 && s.giveSection(q) {
+		return
+	}
 	sf := sizeFacts[best]
 	parts := s.items[q].parts
 	if sf.near == "joints.panel_length" && len(parts) == 2 && parts[0].unit == parts[1].unit && parts[0].num.low < parts[1].num.low {
@@ -77,6 +80,59 @@ func (s *solver) giveSize(q int) {
 		s.state(sf.gives[k], plainNumber(p.num.low)+" "+unit, s.words(q, q), "", s.items[q].start)
 	}
 	s.used[q] = true
+}
+
+// giveSection gives the size of a wall or a footing whose parts are told in inches and feet: the thickness and the height of a wall, the width
+// and the depth of a footing, and the length of both.
+func (s *solver) giveSection(q int) bool {
+	i, ok := s.stated["member.use"]
+	if !ok {
+		return false
+	}
+	var short, long []part
+	for _, p := range s.items[q].parts {
+		switch p.unit {
+		case "in", "mm", "cm":
+			short = append(short, p)
+		case "ft", "m":
+			long = append(long, p)
+		}
+	}
+	if len(short) == 0 || len(short)+len(long) != len(s.items[q].parts) {
+		return false
+	}
+	give := map[string]part{}
+	switch s.out.Facts[i].Value {
+	case "wall", "foundation wall", "retaining wall":
+		if len(short) != 1 || len(long) == 0 {
+			return false
+		}
+		give["member.thickness"], give["member.height"] = short[0], long[0]
+		if len(long) == 2 {
+			a, b := long[0], long[1]
+			if a.num.low > b.num.low {
+				a, b = b, a
+			}
+			give["member.height"], give["member.length"] = a, b
+		}
+	case "footing":
+		if len(short) != 2 {
+			return false
+		}
+		give["member.width"], give["member.thickness"] = short[0], short[1]
+		if len(long) == 1 {
+			give["member.length"] = long[0]
+		}
+	default:
+		return false
+	}
+	for _, path := range []string{"member.thickness", "member.height", "member.length", "member.width"} {
+		if p, ok := give[path]; ok && !s.has(path) {
+			s.state(path, plainNumber(p.num.low)+" "+p.unit, s.words(q, q), "", s.items[q].start)
+		}
+	}
+	s.used[q] = true
+	return true
 }
 
 // meshSize says whether a size is that of a mesh: its wire follows ("6x6 W1.4", "6x6 10/10").
@@ -110,7 +166,15 @@ func (s *solver) smallMember(q int) bool {
 		return false
 	}
 	switch s.out.Facts[i].Value {
-	case "footing", "column", "beam", "pier":
+	case "footing":
+		if p := s.items[q].parts; len(p) == 2 && p[0].num.low >= 12 && p[0].num.low <= 48 && p[1].num.low >= 6 && p[1].num.low <= p[0].num.low && !s.metric {
+			for k := range p { // no footing is 20 feet by 10
+				s.items[q].parts[k].unit = "in"
+			}
+			return s.giveSection(q)
+		}
+		return true
+	case "column", "beam", "pier":
 		return true
 	}
 	return false

@@ -85,6 +85,9 @@ func (s *solver) give(q int) bool {
 		if _, ok := s.stated[s.facts[o.fact].Path]; ok || o.points < enough || f.points-o.points >= tooClose {
 			continue
 		}
+		if pair := s.facts[o.fact].Path; pair == "mix.portland" && path == "mix.cementitious" || pair == "mix.cementitious" && path == "mix.portland" {
+			continue // which of them is meant, the rest of the mix tells
+		}
 		rivals = append(rivals, s.facts[o.fact].Name)
 	}
 	s.used[q] = true
@@ -173,7 +176,7 @@ func (s *solver) another(q int, f fit, value string) bool {
 // nearLabel says whether the name of a truck stands shortly before item q.
 func (s *solver) nearLabel(q int) bool {
 	for i := q - 1; i >= 0 && i > q-6 && s.items[i].kind != aBreak; i-- {
-		if s.items[i].stem == labelStem {
+		if s.items[i].stem == labelStem || ordinals[s.items[i].text] && s.items[i].text != "the" && i+1 < len(s.items) && (s.items[i+1].stem == "truck" || s.items[i+1].stem == "load" || s.items[i+1].text == "one") {
 			return true
 		}
 	}

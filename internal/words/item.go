@@ -82,8 +82,20 @@ func (r *reading) next(i int) int {
 		}
 	}
 	if t.letters {
+		if len(t.text) <= 2 && i+1 < len(r.ts) && r.ts[i+1].digits && r.ts[i+1].glued && len(r.ts[i+1].text) == 3 && r.v.prefixes[t.text] == nil {
+			r.add(item{kind: aWord, text: "standard", stem: "standard", filler: true}, i, i+2) // "C138"
+			return i + 2
+		}
 		if j := r.joinedWord(i); j > i {
 			return j
+		}
+		if day, ok := r.shortDay(i); ok {
+			r.add(item{kind: aWord, text: day, stem: r.v.stem(day)}, i, i+1)
+			return i + 1
+		}
+		if t.text == "saw" && seeing[text(r.ts, i-1)] && !sawn[text(r.ts, i+1)] {
+			r.add(item{kind: aWord, text: "seen", stem: r.v.stem("seen")}, i, i+1)
+			return i + 1
 		}
 		r.add(item{kind: aWord, text: t.text, stem: r.v.stem(t.text), filler: r.v.fillers[t.text]}, i, i+1)
 		if neg, ok := r.v.contraction(t.text); ok {
@@ -183,6 +195,9 @@ func (r *reading) timeAt(i int) (item, int) {
 		c, j = clock{hour: n.low}, k
 	}
 	at := skipWord(r.ts, j, "till", "til", "until", "to", "-", "–")
+	if t := text(r.ts, i-1); at == j && !sure && (t == "about" || t == "around") && text(r.ts, i-2) == "at" && seeing[text(r.ts, j)] {
+		return item{kind: aClock, clock: c}, j // "at about five I saw"
+	}
 	if at == j {
 		if sure {
 			return item{kind: aClock, clock: c}, j
@@ -214,3 +229,26 @@ func (r *reading) words(a, b int) string {
 
 // sinking are the words that lead to a temperature at night, not to an hour.
 var sinking = set([]string{"going", "down", "dropping", "drops", "drop", "falling", "falls", "fall", "dips", "dipping", "sinks"})
+
+// seeing are the words after which "saw" is no tool, sawn those after it that make it one all the same: "he saw the cracks", "we saw joints".
+var (
+	seeing = set([]string{"i", "we", "he", "she", "they", "you", "who", "never", "nobody", "anybody", "just"})
+	sawn   = set([]string{"joints", "joint", "cut", "cuts", "cutting", "it", "them", "every", "at", "in", "tomorrow", "tonight"})
+)
+
+// shortDay reads the short name of a day of the week where a time follows it or a word such as "for" leads to it: "sat 7am".
+func (r *reading) shortDay(i int) (string, bool) {
+	day, ok := shortDays[r.ts[i].text]
+	if !ok {
+		return "", false
+	}
+	if leads := text(r.ts, i-1); leads == "for" || leads == "next" || leads == "by" || leads == "till" || leads == "until" {
+		return day, true
+	}
+	at := skipWord(r.ts, i+1, "at", "@", ".", "around", "morning")
+	_, j := r.v.clockAt(r.ts, at)
+	return day, j > at
+}
+
+var shortDays = map[string]string{"mon": "monday", "tue": "tuesday", "tues": "tuesday", "wed": "wednesday", "thu": "thursday", "thur": "thursday", "thurs": "thursday",
+	"fri": "friday", "sat": "saturday", "sun": "sunday"}

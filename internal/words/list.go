@@ -31,7 +31,7 @@ func (s *solver) run(q int) []int {
 	for i := q + 1; i < len(s.items); i++ {
 		it := &s.items[i]
 		switch {
-		case it.kind == aQuantity && it.num.single() && !s.used[i] && s.sameUnit(run, i):
+		case it.kind == aQuantity && it.num.single() && !s.used[i] && s.sameUnit(run, i) && (it.num.decimal == s.items[run[0]].num.decimal || len(it.units) > 0):
 			run = append(run, i)
 		case it.kind == aBreak && it.pause == pauseComma, it.kind == aWord && (it.text == "and" || it.text == "then" || it.text == "psi" || it.text == "or" || ordinals[it.text]):
 		default:
@@ -94,6 +94,9 @@ func (s *solver) testRun(run []int) int {
 	if len(run) < 3 {
 		return -1
 	}
+	if f := s.byPath["floor.humidity_reading"]; len(s.needBy[f]) > 0 && s.probed(run) {
+		return -1
+	}
 	for _, kind := range []struct {
 		path  string
 		words map[string]bool
@@ -119,6 +122,9 @@ func (s *solver) giveExtreme(run []int) {
 		return // "#4 at 18, 5 inch slab"
 	}
 	list := s.candidates(run[0])
+	if f := s.byPath["floor.humidity_reading"]; (len(list) == 0 || list[0].points < enough) && s.probed(run) && !s.has("floor.humidity_reading") {
+		list = []fit{{q: run[0], fact: f, points: enough, unit: "%"}}
+	}
 	for _, q := range run {
 		if len(s.items[q].units) > 0 {
 			list = s.candidates(q)
@@ -150,6 +156,25 @@ func (s *solver) giveExtreme(run []int) {
 	if fact.Path == "floor.humidity_reading" || fact.Path == "floor.emission_reading" {
 		s.readings = len(run)
 	}
+}
+
+// probed says whether a run of three or more numbers can be the readings of humidity probes that are spoken of.
+func (s *solver) probed(run []int) bool {
+	if len(run) < 3 || len(s.items[run[0]].units) > 0 && s.items[run[0]].units[0] != "%" {
+		return false
+	}
+	for _, q := range run {
+		if n := s.items[q].num; n.low < 50 || n.low > 100 {
+			return false
+		}
+	}
+	for i := 0; i < run[0]; i++ {
+		switch s.items[i].text {
+		case "probe", "probes", "sleeves", "holes", "rh":
+			return true
+		}
+	}
+	return false
 }
 
 // giveMean gives the mean of a run of measurements of one thing ("unit weights 145.2, 145.6 and 145.1").

@@ -83,6 +83,11 @@ func (r *reading) squareFeet() {
 				break
 			}
 		}
+		for i := q - 1; i >= 0 && i > q-4 && len(it.units) > 0 && it.units[0] == "ft"; i-- {
+			if flat[r.items[i].text] || flatwork[r.items[i].text] {
+				it.units = []string{"ft2"} // "clinic floor, 3,400 foot"
+			}
+		}
 	}
 }
 

@@ -17,6 +17,9 @@ func (s *solver) alone(f *fit) float64 {
 		return 0
 	}
 	if points, ok := fact.units[f.unit]; ok {
+		if fact.Path == "member.thickness" && !s.member() || fact.Path == "mix.cementitious" && units[0] == "lb" && !s.cementSaid() {
+			return 0
+		}
 		return points
 	}
 	if units[0] != f.unit && units[0] != "deg?" {
@@ -53,9 +56,30 @@ func (s *solver) said(f *fit) float64 {
 		if p == 0 {
 			p = pointsSaid + pointsWord*float64(m.use.pattern.literals-1)
 		}
+		if m.use.pattern.far && p > pointsNear {
+			if n := s.crossed(m, f.q); n > 0 {
+				p = max(pointsNear, p-pointsBetween*float64(n))
+			}
+		}
 		best = max(best, p)
 	}
 	return best
+}
+
+// crossed counts the numbers of the same sort that stand inside a match between its beginning or end and the number it is about.
+func (s *solver) crossed(m *match, q int) int {
+	n := 0
+	for i := m.start; i < m.end; i++ {
+		if i != q && s.alike(i, q) {
+			n++
+		}
+	}
+	for _, e := range m.use.pattern.elements {
+		if e.what == 'n' || e.what == 'r' {
+			n--
+		}
+	}
+	return max(n, 0)
 }
 
 // background gives the points of what is spoken of around the number where the fact is likely to be told.
@@ -104,3 +128,28 @@ func (s *solver) never(f *fit) float64 {
 	}
 	return off
 }
+
+// member says whether something that has a thickness is spoken of.
+func (s *solver) member() bool {
+	if s.has("member.use") || s.has("member.kind") {
+		return true
+	}
+	for i := range s.items {
+		if it := &s.items[i]; it.kind == aSize || it.kind == aWord && (flat[it.text] || flatwork[it.text] || it.text == "thick" || it.text == "topping" || it.text == "wall" || it.text == "flatwork" || it.text == "concrete") {
+			return true
+		}
+	}
+	return false
+}
+
+// cementSaid says whether cement or a mix is spoken of.
+func (s *solver) cementSaid() bool {
+	for i := range s.items {
+		if it := &s.items[i]; it.kind == aWord && cementWords[it.text] || it.kind == aQuantity && len(it.units) > 0 && it.units[0] == "bags/yd3" {
+			return true
+		}
+	}
+	return false
+}
+
+var cementWords = set([]string{"cement", "cementitious", "binder", "powder", "portland", "mix", "ash", "slag", "w/c", "wcratio"})

@@ -27,6 +27,7 @@ type pattern struct {
 	weight   float64 // 0 where none was written
 	negated  bool
 	blind    bool      // to negation
+	far      bool      // holds a **
 	index    int       // among all patterns
 	needs    [][]int32 // for each word that must be there, the ids it may begin with
 }
@@ -77,6 +78,7 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 	for i := range p.elements {
 		e := &p.elements[i]
 		v.number(e)
+		p.far = p.far || e.what == '+'
 		if e.what != 'w' || e.optional {
 			continue
 		}

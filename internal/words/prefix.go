@@ -14,6 +14,18 @@ func (r *reading) eachYard(j int) int {
 	return j
 }
 
+// eachGallon is where "a gallon" and "to the gallon" after a bare number end: so many square feet are meant.
+func (r *reading) eachGallon(j int) int {
+	if t := text(r.ts, j); t != "a" && t != "per" && t != "to" {
+		return j
+	}
+	at := skipWord(r.ts, j+1, "the", "a")
+	if t := text(r.ts, at); t == "gallon" || t == "gal" {
+		return at + 1
+	}
+	return j
+}
+
 // eachHour is where "an hour" after a bare number ends: so many yards are meant.
 func (r *reading) eachHour(j int) int {
 	if t := text(r.ts, j); t != "an" && t != "per" {
@@ -84,7 +96,7 @@ func (r *reading) oneOf(i int) (item, int) {
 // often says whether "a day" at token i tells how often: "twice a day", "once or twice a day".
 func (r *reading) often(i int) bool {
 	switch text(r.ts, i-1) {
-	case "twice", "once", "times", "time", "couple":
+	case "twice", "once", "times", "time", "couple", "not", "never", "without", "nary":
 		return true
 	}
 	return false

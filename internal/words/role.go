@@ -1,5 +1,7 @@
 package words
 
+import "slices"
+
 // roles finds the role that each number plays from the words that lead to it ("ordered 4, got 5 1/2") or follow it ("a 4
 // inch order"). A role goes on over "and", and more weakly over commas, until another role is named.
 func (s *solver) roles() {
@@ -15,6 +17,9 @@ const roleReach = 30
 
 func (s *solver) roleAt(q int) role {
 	best := role{index: -1}
+	if i := s.against(q); i != 0 {
+		return role{i - 1, pointsRole + 0.5}
+	}
 	nearest := 1e9
 	for k := range s.roleHits {
 		m := &s.roleHits[k]
@@ -139,4 +144,54 @@ func (s *solver) roleApart(from, q int) float64 {
 		}
 	}
 	return d
+}
+
+// against says whether the number at item q is set against another of its sort ("air 5.8 for six", "3 inches against a 4 inch order"): it gives
+// one more than the index of the role that it plays, measured before the word and ordered after it, and 0 where it is not.
+func (s *solver) against(q int) int {
+	other, before := s.opposite(q, 1), true
+	if other < 0 {
+		other, before = s.opposite(q, -1), false
+	}
+	if other < 0 {
+		return 0
+	}
+	name := "ordered"
+	if before {
+		name = "measured"
+	}
+	return slices.Index(s.Reader.roles, name) + 1
+}
+
+// opposite is the number on the other side of "for", "on", "against" or "versus" in one direction from item q, with at most an article
+// between; -1 where there is none.
+func (s *solver) opposite(q, step int) int {
+	linked := false
+	for i := q + step; i >= 0 && i < len(s.items) && i != q+5*step; i += step {
+		it := &s.items[i]
+		switch {
+		case it.kind == aQuantity:
+			a, b := &s.items[q], it
+			if !linked || len(a.units) > 0 && len(b.units) > 0 && a.units[0] != b.units[0] || a.glue || b.glue || b.num.high > 3*a.num.low || a.num.high > 3*b.num.low || a.num.high > 15 || !s.sized(a) || !s.sized(b) {
+				return -1
+			}
+			return i
+		case it.kind != aWord:
+			return -1
+		case it.text == "for" || it.text == "against" || it.text == "on" || it.text == "vs" || it.text == "versus" || it.text == "over":
+			if linked {
+				return -1
+			}
+			linked = true
+		case it.text == "a" || it.text == "an" || it.text == "the" || it.text == "arrival" || it.text == "site" || it.text == "slump" || it.text == "air" || it.text == "percent" || it.text == "inch":
+		default:
+			return -1
+		}
+	}
+	return -1
+}
+
+// sized says whether a number can be a slump or an air content.
+func (s *solver) sized(it *item) bool {
+	return len(it.units) == 0 || it.units[0] == "in" || it.units[0] == "%"
 }

@@ -45,6 +45,8 @@ func (r *reading) settle(found []match) Reading {
 	s.falls()
 	s.barsInInches()
 	s.chlorides()
+	s.leftOver()
+	s.weatherList()
 	s.smallSections()
 	s.quantities()
 	s.fixed()

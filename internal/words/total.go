@@ -113,3 +113,55 @@ func (s *solver) speaksOf(stem string) bool {
 	}
 	return false
 }
+
+// shareOfStrength reads "75 percent of 4,000 psi" as what it comes to.
+func (r *reading) shareOfStrength() {
+	for q := range r.items {
+		it := &r.items[q]
+		if it.kind != aQuantity || len(it.units) == 0 || it.units[0] != "%" || !it.num.single() {
+			continue
+		}
+		of := false
+		for i := q + 1; i < len(r.items) && i < q+6; i++ {
+			o := &r.items[i]
+			if o.kind == aQuantity {
+				if of && len(o.units) > 0 && (o.units[0] == "psi" || o.units[0] == "MPa") {
+					share := it.num.low / 100
+					it.num, it.units = number{low: share * o.num.low, high: share * o.num.low}, o.units[:1]
+				}
+				break
+			}
+			if o.kind != aWord {
+				break
+			}
+			of = of || o.text == "of"
+		}
+	}
+}
+
+// leftOver reads "five of the nine yards are still in the drum" as what is out.
+func (s *solver) leftOver() {
+	if s.has("water.discharged") {
+		return
+	}
+	for q := range s.items {
+		left := &s.items[q]
+		if left.kind != aQuantity || len(left.units) > 0 && left.units[0] != "yd3" && left.units[0] != "m3" || !left.num.single() {
+			continue
+		}
+		k := q + 1
+		for k < len(s.items) && k < q+4 && s.items[k].kind == aWord && s.items[k].filler {
+			k++
+		}
+		if k == q+1 || k >= len(s.items) || s.items[k].kind != aQuantity || len(s.items[k].units) == 0 || s.items[k].units[0] != "yd3" && s.items[k].units[0] != "m3" || s.items[k].num.low <= left.num.low {
+			continue
+		}
+		for i := k + 1; i < len(s.items) && i < k+5 && s.items[i].kind == aWord; i++ {
+			if t := s.items[i].text; t == "still" || t == "left" || t == "remain" || t == "remaining" {
+				s.used[q] = true
+				s.state("water.discharged", plainNumber(s.items[k].num.low-left.num.low)+" "+s.items[k].units[0], s.words(q, i), "", left.start)
+				return
+			}
+		}
+	}
+}

@@ -100,6 +100,7 @@ func (r *Reader) Read(text string, now time.Time) Reading {
 	rd := &reading{Reader: r, text: text, now: now, ts: scan(text)}
 	rd.itemize()
 	rd.corrections()
+	rd.shareOfStrength()
 	rd.millimeters()
 	rd.squareFeet()
 	rd.polarity()
