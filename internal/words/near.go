@@ -145,11 +145,11 @@ func (s *solver) member() bool {
 // cementSaid says whether cement or a mix is spoken of.
 func (s *solver) cementSaid() bool {
 	for i := range s.items {
-		if it := &s.items[i]; it.kind == aWord && cementWords[it.text] || it.kind == aQuantity && len(it.units) > 0 && it.units[0] == "bags/yd3" {
+		if it := &s.items[i]; it.kind == aWord && mixWords[it.text] || it.kind == aQuantity && len(it.units) > 0 && it.units[0] == "bags/yd3" {
 			return true
 		}
 	}
 	return false
 }
 
-var cementWords = set([]string{"cement", "cementitious", "binder", "powder", "portland", "mix", "ash", "slag", "w/c", "wcratio"})
+var mixWords = set([]string{"cement", "cementitious", "binder", "powder", "portland", "mix", "ash", "slag", "w/c", "wcratio"})
