@@ -211,7 +211,7 @@ func (s *solver) spanFacts(days bool) {
 			if hours > 12 && strings.HasPrefix(fact.Path, "load.") {
 				continue // no load is on the road for half a day
 			}
-			if s.nearWord(to.item, "next", "following") && to.item > from.item {
+			if s.nearWord(to.item, "next", "following", "tomorrow") && to.item > from.item && !s.nearWord(from.item, "tomorrow") {
 				hours = to.clock.resolve(false) + 24 - from.clock.resolve(false)
 			}
 			if s.lasts(fact, hours) {

@@ -21,6 +21,13 @@ func (s *solver) unsaid() {
 		return
 	}
 	k := known{s, job.New()}
+	if s.is("joints.made", "no") && !k.speaks(steelWords) { // nobody leaves joints out because of steel that is not there
+		for _, path := range []string{"steel.joints_left_out", "steel.purpose"} {
+			if s.has(path) {
+				s.drop(path)
+			}
+		}
+	}
 	for _, f := range s.out.Facts {
 		_ = k.j.StateFrom(s.d, job.Stated{Text: f.Text}, f.Path, f.Value) // what is wrong with it is said where it is added to a job
 	}

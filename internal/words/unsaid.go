@@ -2,6 +2,7 @@ package words
 
 import (
 	"slices"
+	"strings"
 
 	"hearsay/internal/heat"
 )
@@ -10,6 +11,30 @@ import (
 
 // unsaidPlace is about the member and the place where it stands.
 var unsaidPlace = []unsaid{
+	{
+		path: "member.kind", value: "slab on ground", from: "joints.spacing", note: "a slab on the ground, since it is jointed and nothing says that it is held up",
+		when: func(k known) bool {
+			jointed := k.knows("joints.spacing") || k.knows("joints.panel_length") || k.knows("joints.depth") || k.knows("joints.cut_after")
+			return jointed && k.nothingElse()
+		},
+	},
+	{
+		path: "member.kind", value: "slab on ground", from: "steel.position", note: "a slab on the ground, since its steel lies on it",
+		when: func(k known) bool { return k.is("steel.position", "on the ground", "pulled up") && k.nothingElse() },
+	},
+	{
+		path: "member.kind", value: "slab on ground", from: "member.thickness", note: "a slab on the ground, by its size",
+		when: func(k known) bool {
+			return k.below("member.thickness", thickPad) && k.above("member.length", leastSlab) && k.above("member.width", leastSlab) && k.nothingElse()
+		},
+	},
+	{
+		path: "weather.low", from: "weather.air", note: "no colder overnight than now, since no low is told",
+		when: func(k known) bool {
+			return k.below("weather.air", cool) && !k.knows("weather.forecast") && (k.speaks(weatherWords) || strings.ContainsAny(k.out.Facts[k.stated["weather.air"]].Text, "°F"))
+		},
+		like: func(k known) string { return k.same("F", "weather.air") },
+	},
 	{
 		path: "member.kind", value: "slab on ground", from: "member.use", note: "a slab on the ground, as pads so thin are",
 		when: func(k known) bool {
@@ -211,6 +236,26 @@ var unsaidFloor = []unsaid{
 // unsaidLater is about what comes after.
 var unsaidLater = []unsaid{
 	{
+		path: "cure.method", value: "compound", from: "cure.delay", note: "curing compound, since a cure is told and nothing that keeps it wet",
+		when: func(k known) bool { return k.knows("cure.delay") && k.speaks(compoundWords) && !k.speaks(wetCureWords) },
+	},
+	{
+		path: "steel.kind", value: "none", from: "joints.made", note: "without steel, since none is told",
+		when: func(k known) bool {
+			return (k.is("joints.made", "no") || k.knows("joints.spacing")) && k.is("member.kind", "slab on ground") && !k.speaks(steelWords)
+		},
+	},
+	{
+		path: "safety.upright_bars", value: "yes", from: "safety.bars_capped", note: "bars that stand upright, since their caps are spoken of",
+		when: func(k known) bool { return k.is("safety.bars_capped", "no") },
+	},
+	{
+		path: "order.strength", value: "4000 psi", from: "strength.action_after", note: "concrete of {4000 psi}, since its strength is not told",
+		when: func(k known) bool {
+			return k.knows("strength.action_after") && k.is("strength.action", "walk", "car", "truck", "load") && !k.knows("mix.cementitious")
+		},
+	},
+	{
 		path: "mix.cement_type", value: "I", from: "cure.days", note: "ordinary cement, since no other is told",
 		when: func(k known) bool {
 			return (k.above("cure.days", 0) || k.knows("strength.action_after")) && k.ordinaryCement()
@@ -240,6 +285,11 @@ var unsaidLater = []unsaid{
 		path: "safety.designer_agreed", value: "no", from: "safety.supports_removed", note: "without the designer's word, since nothing is told of that",
 		when: func(k known) bool { return k.is("safety.supports_removed", "yes") && !k.speaks(designerWords) },
 	},
+}
+
+// nothingElse says whether the text speaks of no member but a slab on the ground, and the job neither.
+func (k known) nothingElse() bool {
+	return !k.knows("member.use") && !k.knows("member.kind") && !k.knows("safety.elevated") && !k.knows("safety.span") && !k.speaks(heldUp) && !k.speaks(otherMembers)
 }
 
 // drying says whether the air over fresh flatwork is told.
@@ -338,6 +388,8 @@ func (k known) timed() bool {
 // Numbers that part what is spoken of from what is not; none of them decides a practice.
 const (
 	thickPad     = 12   // in: a thicker pad is a block
+	leastSlab    = 3    // ft: what is narrower is a footing
+	cool         = 40   // °F
 	mild         = 60   // °F: below it concrete is warmed and may be warmer than the air
 	hottest      = 95   // °F: what a plant is held to
 	hot          = 84   // °F
@@ -364,6 +416,11 @@ var (
 	alkaliWords   = set([]string{"lithium", "alkali", "alkalis", "alkalies", "slag", "pozzolan", "metakaolin", "fume"})
 	straightWords = set([]string{"straight"})
 	rejectWords   = set([]string{"reject", "rejects", "rejected", "rejecting", "remove", "removed", "tear", "tearing", "torn", "rip", "ripped", "knock", "demolish", "demolished", "jackhammer", "condemn", "condemned", "replace", "replaced"})
+	weatherWords  = set([]string{"air", "outside", "out", "degrees", "degree", "temp", "temperature", "weather", "below"})
+	otherMembers  = set([]string{"curb", "pier", "piers", "caisson", "caissons", "tank", "steps", "stoop", "block", "trench", "stair", "stairs", "pile"})
+	compoundWords = set([]string{"cure", "compound", "spray", "sprays", "sprayed", "sprayer", "spraying"})
+	wetCureWords  = set([]string{"burlap", "wet", "hose", "hoses", "sprinkler", "plastic", "poly", "visqueen", "pond", "ponded", "ponding", "flood", "paper", "sheet", "blanket", "blankets"})
+	steelWords    = set([]string{"steel", "rebar", "bar", "bars", "mesh", "wire", "wwf", "wwm", "wwr", "fiber", "fibers", "fibre", "fibres", "reinforced", "reinforcing", "reinforcement", "dowel", "dowels", "mat", "mats", "cable", "cables", "tendon", "tendons"})
 	testWords     = set([]string{"test", "tests", "tested", "testing", "probe", "probes", "rh", "meter", "reading", "readings", "calcium", "dome", "kit", "moisture", "emission", "percent", "taped", "dry", "look", "looks"})
 	cementWords   = set([]string{"type", "high-early", "early", "iii", "v", "blended", "ash", "slag", "fume"})
 	designerWords = set([]string{"engineer", "engineers", "engineered", "designer", "architect", "eor", "structural", "stamped"})
