@@ -292,7 +292,7 @@ func addTo(m map[string][]byte, name, text string) {
 	m[name] = append(slices.Clone(m[name]), text...)
 }
 
-func unpacked(t *testing.T, archive []byte) folder.Memory {
+func unpacked(t testing.TB, archive []byte) folder.Memory {
 	t.Helper()
 	m, err := folder.Untar(bytes.NewReader(archive), func(string) bool { return true }, folder.Bounds{Files: 5000, File: 1 << 20, Bytes: 32 << 20, Depth: 9})
 	require.NoError(t, err)

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
 	"testing"
@@ -54,11 +55,11 @@ func use(t *testing.T, below ground, p *rulebook.Pack) {
 // ground is what a pack is laid over.
 type ground struct{ rules, corpus folder.Memory }
 
-// smallGround has all facts, limits and works, and no practices; one belief, and few words.
+// smallGround has all facts and works, few limits and no practices; one belief, and few words.
 func smallGround(f *testing.F) ground {
 	g := ground{folder.Memory{}, folder.Memory{"words.yaml": []byte("numbers: {one: 1, five: 5}\nunits:\n  - {say: [in, inch, inches], is: [in]}\nfillers: [a, the]\nnegators: [no, not]\n")}}
 	var err error
-	for _, pattern := range []string{"*.yaml", "limits/*.yaml"} {
+	for _, pattern := range []string{"*.yaml", "limits/water.yaml"} {
 		names, globbed := fs.Glob(rules.Files, pattern)
 		if globbed != nil {
 			f.Fatal(globbed)
@@ -141,12 +142,117 @@ func FuzzUnpackPack(f *testing.F) {
 	})
 }
 
+// smallest is a rulebook that is quickly read, for the many times that fuzzing reads one: a few facts, a limit, a practice.
+var smallest = map[string]string{
+	"facts.yaml": "member:\n  about: x\n  facts:\n    use: {kind: choice, name: use, ask: \"?\", choices: {driveway: driveway, patio: patio}}\n" +
+		"water:\n  about: x\n  facts:\n    added: {kind: quantity, unit: gal, name: water added, usual: [0, 30], possible: [0, 500], ask: \"?\"}\n",
+	"limits/water.yaml": "late_water: {value: 1, unit: gal, what: water that may go in late, condition: always, source: aci-117, basis: memory}\n",
+	"cautions.yaml":     "skin: {text: \"It burns.\", source: aci-117, basis: memory}\n",
+	"trade/late.rego":   "package trade\n\nlate if input.water.added > 0\n",
+	"water/late.rego": `# METADATA
+# scope: package
+# title: Water goes in late
+# custom:
+#   stage: during
+#   severity: stop
+#   why: "It thins {1 gal}."
+#   do: "Leave it out."
+#   numbers: [water]
+#   cautions: [skin]
+package practice.water["late"]
+
+here if data.trade.late
+
+wrong contains "it is much" if {
+	here
+	input.water.added > data.limit.water.late_water
+}
+
+number["water"] := {"yours": "water.added", "right": data.limit.water.late_water, "unit": "gal"}
+
+mend["water.added"] := data.limit.water.late_water
+`,
+}
+
+// smallBundle is a bundle of the smallest rulebook with a pack over it.
+func smallBundle(f *testing.F) folder.Memory {
+	own, err := rulebook.OpenPack(inMemory(map[string]string{"pack.yaml": head, "rules/facts.yaml": permitFact, "rules/county/no-permit.rego": rule}), nil)
+	if err != nil {
+		f.Fatal(err)
+	}
+	below := folder.Memory{}
+	for name, text := range smallest {
+		below[name] = []byte(text)
+	}
+	if below["sources.yaml"], err = rules.Files.ReadFile("sources.yaml"); err != nil { // which the figures cite
+		f.Fatal(err)
+	}
+	b, err := rulebook.Load(below, own)
+	if err != nil {
+		f.Fatal(err)
+	}
+	var out bytes.Buffer
+	if err := b.WriteBundle(&out, nil); err != nil {
+		f.Fatal(err)
+	}
+	return unpacked(f, out.Bytes())
+}
+
 // FuzzReadBundle: whatever is given as a bundle, it is refused or read.
 func FuzzReadBundle(f *testing.F) {
 	f.Add([]byte("not a bundle"))
+	f.Add(packed(f, folder.Memory{".manifest": []byte(`{"revision": "1", "roots": ["limit"]}`), "rules/facts.yaml": []byte(permitFact), "packs/01/pack.yaml": []byte(head)}))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		if b, err := rulebook.ReadBundle(bytes.NewReader(text), nil); err == nil && b.Revision == "" {
 			t.Error("a bundle without a revision was taken")
+		}
+	})
+}
+
+func packed(t testing.TB, files folder.Memory) []byte {
+	var out bytes.Buffer
+	if err := files.Tar(&out); err != nil {
+		t.Fatal(err)
+	}
+	return out.Bytes()
+}
+
+// FuzzBundle: whatever stands in the files of a bundle, it is refused or judged by, soon and without harm. Its manifest names the
+// revision that its content has, so that it is not refused for that alone.
+func FuzzBundle(f *testing.F) {
+	whole := smallBundle(f)
+	if b, err := rulebook.ReadBundle(bytes.NewReader(packed(f, whole)), nil); err != nil {
+		f.Fatal(err)
+	} else if _, err := b.Load(); err != nil {
+		f.Fatal(err)
+	}
+	names := append(whole.Names(), "rules/county/other.rego.off", "rules/trade/other.rego")
+	for i, name := range names {
+		if name != "rules/sources.yaml" {
+			f.Add(uint8(i), whole[name])
+		}
+	}
+	last := uint8(len(names) - 1)
+	f.Add(last, []byte("package trade\n\nother if input.water.added > 0\n"))
+	f.Add(last, []byte(rule+doubling(20)))
+	f.Fuzz(func(t *testing.T, which uint8, text []byte) {
+		start := time.Now()
+		files := maps.Clone(whole)
+		files[names[int(which)%len(names)]] = text
+		b, err := rulebook.ReadBundle(bytes.NewReader(packed(t, files)), nil)
+		if err != nil {
+			return
+		}
+		if b.Revision, err = rulebook.RevisionOf(b.Rules, b.Packs...); err != nil {
+			t.Fatal(err)
+		}
+		if book, err := b.Load(); err == nil {
+			if j, _, err := job.Read(book.Facts, "job", []byte("water: {added: 10 gal}\nmember: {use: driveway}\n")); err == nil {
+				book.Judge(context.Background(), j) // may fail, and must end
+			}
+		}
+		if took := time.Since(start); took > longestPack {
+			t.Errorf("it took %v", took)
 		}
 	})
 }

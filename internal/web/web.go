@@ -4,6 +4,7 @@ package web
 
 import (
 	"log/slog"
+	"maps"
 	"net/http"
 	"time"
 
@@ -71,14 +72,8 @@ func New(c Config) (*Server, error) {
 // Handler gives everything the server answers, guarded.
 func (s *Server) Handler() (http.Handler, error) {
 	mux := http.NewServeMux()
-	for pattern, answer := range s.routes() {
+	for pattern, answer := range s.all() {
 		mux.Handle(pattern, s.metrics.count(pattern, s.answering(answer)))
-	}
-	for pattern, answer := range s.crewRoutes() {
-		mux.Handle(pattern, s.metrics.count(pattern, s.answering(answer)))
-	}
-	for pattern, answer := range s.programs() {
-		mux.Handle(pattern, s.metrics.count(pattern, s.answering(exactUnits(answer))))
 	}
 	return s.guard(mux)
 }
@@ -94,6 +89,16 @@ func (s *Server) made() release.Made {
 
 // answer answers one request, or says why it cannot.
 type answer func(w http.ResponseWriter, r *http.Request) error
+
+// all lists every route: the pages, those of crews, and the interface for programs.
+func (s *Server) all() map[string]answer {
+	all := s.routes()
+	maps.Copy(all, s.crewRoutes())
+	for pattern, answer := range s.programs() {
+		all[pattern] = exactUnits(answer)
+	}
+	return all
+}
 
 func (s *Server) routes() map[string]answer {
 	return map[string]answer{
