@@ -90,7 +90,7 @@ type Calibration struct {
 	Right          []float64 `json:"right"`           // weights of RightEvidence
 	Asserting      []float64 `json:"asserting"`       // weights of StanceEvidence
 	Apart          []float64 `json:"apart"`           // weights of ApartEvidence
-	ApartAsserting []float64 `json:"apart_asserting"` // weights of likeness to said over denied, and of Wrong
+	ApartAsserting []float64 `json:"apart_asserting"` // weights of ApartStance
 }
 
 // RightEvidence is what the chance of a right belief is computed from.
@@ -175,11 +175,7 @@ func (m Match) Calibrated(k Calibration) Match {
 // sentences. Holds tells whether the verdict on that belief is that it holds.
 func (m Match) Apart(id string, like Likeness, holds bool, k Calibration) Match {
 	m.Right = logistic(k.Apart, m.ApartEvidence(like))
-	general := m.Wrong
-	if holds {
-		general = -general
-	}
-	m.Asserting = logistic(k.ApartAsserting, []float64{1, like.Said - like.Denied, general})
+	m.Asserting = logistic(k.ApartAsserting, m.ApartStance(like, holds))
 	m.Foreign = math.Inf(-1)
 	rest := slices.DeleteFunc(slices.Clone(m.Ranked), func(s Scored) bool { return s.Belief == id }) // learned before a pack replaced it
 	m.Ranked = slices.Insert(rest, 0, Scored{Belief: id, Score: like.Best(), Chance: m.Right})
@@ -189,6 +185,21 @@ func (m Match) Apart(id string, like Likeness, holds bool, k Calibration) Match 
 // ApartEvidence is what the chance of a belief is computed from that the model never learned.
 func (m Match) ApartEvidence(like Likeness) []float64 {
 	return []float64{1, like.Best(), m.Ranked[0].Chance}
+}
+
+// ApartStance is what the chance of asserting such a belief is computed from.
+func (m Match) ApartStance(like Likeness, holds bool) []float64 {
+	general := m.Wrong - like.Usual
+	if holds { // asserting what holds is right
+		general = -general
+	}
+	return []float64{1, like.Said - like.Denied, like.Turned, general, like.Wrongness, like.Negation}
+}
+
+// wrong is the raw score of being wrong, whatever the belief.
+func (m *Matcher) wrong(features []wording.Feature) float64 {
+	scores, _ := m.model.Scores(features)
+	return float64(scores[m.Layout.Wrong()])
 }
 
 // Without gives the match without some beliefs.

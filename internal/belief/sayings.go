@@ -25,6 +25,7 @@ type Sayings struct {
 	index     bleve.Index
 	sentences []Sentence
 	features  [][]wording.Feature
+	turned    [][]wording.Feature // their words, those that are denied turned about
 	concepts  *wording.Concepts
 	own       map[uint32]bool // the features of the sentences
 }
@@ -60,10 +61,10 @@ func NewSayings(sentences []Sentence, concepts *wording.Concepts) (*Sayings, err
 	if err != nil {
 		return nil, err
 	}
-	s := &Sayings{index: ix, sentences: sentences, concepts: concepts, features: make([][]wording.Feature, len(sentences)), own: map[uint32]bool{}}
+	s := &Sayings{index: ix, sentences: sentences, concepts: concepts, features: make([][]wording.Feature, len(sentences)), turned: make([][]wording.Feature, len(sentences)), own: map[uint32]bool{}}
 	batch := ix.NewBatch()
 	for i, x := range sentences {
-		s.features[i] = wording.Features(x.Text, concepts)
+		s.features[i], s.turned[i] = wording.Features(x.Text, concepts), wording.Turned(x.Text)
 		for _, f := range s.features[i] {
 			s.own[f.Hash] = true
 		}
@@ -155,9 +156,14 @@ func (s *Sayings) Rank(text string) ([]Scored, error) {
 	return out, nil
 }
 
-// Likeness tells how like a text is to the sentences of one belief, from 0 to 1: the mean of the three that are most like
-// it, among those that say the belief and among those that deny it.
-type Likeness struct{ Said, Denied float64 }
+// Likeness tells how a text bears on one belief, by the belief's own sentences.
+type Likeness struct {
+	Said, Denied float64 // how like it is to those that say the belief and to those that deny it, from 0 to 1: the mean of the three most like
+	Turned       float64 // how much more its words agree with those of the first than of the second, where a word that only one of two denies counts against
+	Wrongness    float64 // how much more it sounds as those that say it do than as those that deny it, by what wrong sentences sound like
+	Usual        float64 // how wrong all of them sound, those that say it and those that deny it counted alike
+	Negation     float64 // how much likelier those that say it are to hold a negation, or none, as the text does; as a logarithm
+}
 
 // Best is the greater of the two.
 func (l Likeness) Best() float64 { return max(l.Said, l.Denied) }
@@ -165,25 +171,52 @@ func (l Likeness) Best() float64 { return max(l.Said, l.Denied) }
 // Likeness compares a text with the sentences of a belief. The weighing of features is the model's; those that it never met and
 // the sentences have count as rare.
 func (s *Sayings) Likeness(text, id string, m *Matcher) Likeness {
-	v := m.model.Wider(wording.Features(text, s.concepts), s.own)
-	var said, denied []float64
+	features := wording.Features(text, s.concepts)
+	v, turned := m.model.Wider(features, s.own), m.model.Wider(wording.Turned(text), s.own)
+	said, denied := &side{}, &side{}
 	for i, x := range s.sentences {
 		if x.Belief != id {
 			continue
 		}
-		like := v.Dot(m.model.Wider(s.features[i], s.own)) / wording.Blocks
+		to := denied
 		if x.Stance == Asserts {
-			said = append(said, like)
-		} else {
-			denied = append(denied, like)
+			to = said
+		}
+		to.likes = append(to.likes, v.Dot(m.model.Wider(s.features[i], s.own))/wording.Blocks)
+		to.turned = append(to.turned, turned.Dot(m.model.Wider(s.turned[i], s.own)))
+		to.wrong += m.wrong(s.features[i])
+		if wording.Negates(x.Text) {
+			to.negates++
 		}
 	}
-	return Likeness{topMean(said), topMean(denied)}
+	l := Likeness{Said: topMean(said.likes), Denied: topMean(denied.likes), Turned: topMean(said.turned) - topMean(denied.turned)}
+	if len(said.likes) == 0 || len(denied.likes) == 0 {
+		return l
+	}
+	a, b := said.wrong/said.count(), denied.wrong/denied.count()
+	l.Usual = (a + b) / 2
+	l.Wrongness = (m.wrong(features) - l.Usual) * (a - b)
+	p, q := (said.negates+0.5)/(said.count()+1), (denied.negates+0.5)/(denied.count()+1)
+	l.Negation = math.Log((1 - p) / (1 - q))
+	if wording.Negates(text) {
+		l.Negation = math.Log(p / q)
+	}
+	return l
 }
 
-// topMean gives the mean of the three greatest.
+// side sums up the sentences that say a belief, or those that deny it.
+type side struct {
+	likes   []float64
+	turned  []float64
+	wrong   float64 // sum of their scores of being wrong
+	negates float64 // how many hold a negation
+}
+
+func (s *side) count() float64 { return float64(len(s.likes)) }
+
+// topMean gives the mean of the three farthest from nothing, on either side of it.
 func topMean(xs []float64) float64 {
-	slices.SortFunc(xs, func(a, b float64) int { return cmp.Compare(b, a) })
+	slices.SortFunc(xs, func(a, b float64) int { return cmp.Compare(math.Abs(b), math.Abs(a)) })
 	xs = xs[:min(3, len(xs))]
 	var sum float64
 	for _, x := range xs {

@@ -84,6 +84,7 @@ func (c Claim) source(s belief.Source) Source {
 
 // unsure asks whether one of the nearest beliefs is meant, or says that none is.
 func (c Claim) unsure(w Writer, look Look) {
+	defer func() { fmt.Fprintln(w, look.paint(faint, look.wrap(0, c.Made.Line()))) }()
 	if c.Far || len(c.Near) == 0 {
 		fmt.Fprintln(w, look.wrap(0, "I don't know that one. I can answer what is said about ordering, water, delivery, curing, finishing, cold and hot weather, the ground, steel, joints, floor moisture, durability, strength tests and safety."))
 		return

@@ -55,8 +55,12 @@ func (s *Space) Vector(fs []wording.Feature) Vector {
 	return v
 }
 
-// weigh gives the value of a feature before leveling: a second mention counts less than the first.
+// weigh gives the value of a feature before leveling: a second mention counts less than the first. What is denied has a
+// negative count, and counts against.
 func weigh(count, rarity float32) float32 {
+	if count < 0 {
+		return -weigh(-count, rarity)
+	}
 	if count == 1 {
 		return rarity
 	}

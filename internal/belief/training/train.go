@@ -20,11 +20,15 @@ type Set struct {
 	Sentences []belief.Sentence
 	Concepts  *wording.Concepts
 	features  [][]wording.Feature
+	verdicts  map[string]belief.Verdict
 }
 
 // NewSet reads the sentences' features.
 func NewSet(beliefs []belief.Learned, sentences []belief.Sentence, concepts *wording.Concepts) *Set {
-	s := &Set{Beliefs: beliefs, Concepts: concepts, Sentences: sentences, features: make([][]wording.Feature, len(sentences))}
+	s := &Set{Beliefs: beliefs, Concepts: concepts, Sentences: sentences, features: make([][]wording.Feature, len(sentences)), verdicts: map[string]belief.Verdict{}}
+	for _, b := range beliefs {
+		s.verdicts[b.ID] = b.Verdict
+	}
 	for i, x := range sentences {
 		s.features[i] = wording.Features(x.Text, concepts)
 	}
@@ -33,7 +37,7 @@ func NewSet(beliefs []belief.Learned, sentences []belief.Sentence, concepts *wor
 
 // Subset keeps the sentences that pass.
 func (s *Set) Subset(pass func(i int) bool) *Set {
-	out := &Set{Beliefs: s.Beliefs, Concepts: s.Concepts}
+	out := &Set{Beliefs: s.Beliefs, Concepts: s.Concepts, verdicts: s.verdicts}
 	for i := range s.Sentences {
 		if pass(i) {
 			out.Sentences = append(out.Sentences, s.Sentences[i])
@@ -41,6 +45,19 @@ func (s *Set) Subset(pass func(i int) bool) *Set {
 		}
 	}
 	return out
+}
+
+// wrong says whether a sentence is; judged, whether its belief has a verdict by which that can be said.
+func (s *Set) wrong(x belief.Sentence) bool { return s.verdicts[x.Belief].On(x.Stance) == belief.Myth }
+func (s *Set) judged(x belief.Sentence) bool {
+	return x.Belief != "" && s.verdicts[x.Belief] != belief.Depends
+}
+
+// broad suits a class that is to hold for beliefs it never saw.
+func broad() linear.Options {
+	o := linear.DefaultOptions()
+	o.C, o.Balance = 0.1, true
+	return o
 }
 
 // Weights trains the classes of a belief.Layout and packs them.
@@ -53,7 +70,6 @@ func (s *Set) Weights() []byte {
 	l := belief.NewLayout(s.Beliefs)
 	classes := make([]linear.Class, l.Classes())
 	said, denied := make([]linear.Class, len(s.Beliefs)), make([]linear.Class, len(s.Beliefs))
-	verdicts := map[string]belief.Verdict{}
 	var jobs []func()
 	// side parts the sentences in two, those it does not take are left out.
 	solve := func(into *linear.Class, options linear.Options, take, side func(x belief.Sentence) bool) {
@@ -71,17 +87,12 @@ func (s *Set) Weights() []byte {
 	}
 	all := func(belief.Sentence) bool { return true }
 	for i, b := range s.Beliefs {
-		verdicts[b.ID] = b.Verdict
 		solve(&classes[i], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == b.ID })
 		solve(&said[i], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == b.ID && x.Stance == belief.Asserts })
 		solve(&denied[i], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == b.ID && x.Stance == belief.Denies })
 	}
 	solve(&classes[l.Foreign()], linear.DefaultOptions(), all, func(x belief.Sentence) bool { return x.Belief == "" })
-	wrong := func(x belief.Sentence) bool { return verdicts[x.Belief].On(x.Stance) == belief.Myth }
-	judged := func(x belief.Sentence) bool { return x.Belief != "" && verdicts[x.Belief] != belief.Depends }
-	broad := linear.DefaultOptions()
-	broad.C, broad.Balance = 0.1, true
-	solve(&classes[l.Wrong()], broad, judged, wrong)
+	solve(&classes[l.Wrong()], broad(), s.judged, s.wrong)
 	together(jobs)
 	for i := range s.Beliefs {
 		classes[l.Stance()+i] = minus(said[i], denied[i])

@@ -27,6 +27,7 @@ const (
 
 var (
 	denials   = map[string]bool{"not": true, "no": true, "never": true, "nothing": true, "nobody": true, "none": true, "without": true, "nor": true, "neither": true, "hardly": true, "nowhere": true, "nope": true}
+	links     = map[string]bool{",": true, "and": true, "but": true, "so": true, "since": true, "because": true, "when": true, "if": true, "then": true, "until": true, "unless": true, "though": true}
 	contrasts = map[string]bool{"but": true, "though": true, "however": true, "yet": true, "actually": true, "although": true}
 )
 
@@ -35,6 +36,32 @@ const (
 	pieceShort = 2
 	pieceLong  = 5
 )
+
+// Turned gives the words of a sentence as features, those of a clause that denies something with a negative count: of two
+// sentences that say the same, one of them with a "never", the words then speak against each other.
+func Turned(text string) []Feature {
+	var out []Feature
+	clause, count := 0, float32(1)
+	for _, w := range append(Words(Clean(text)), ",") {
+		switch {
+		case links[w]:
+			for i := range out[clause:] {
+				out[clause+i].Count = count
+			}
+			clause, count = len(out), 1
+		case denials[w]:
+			count = -1
+		default:
+			out = append(out, Feature{Hash: hash('w', Stem(w)), Block: BlockWords})
+		}
+	}
+	return slices.DeleteFunc(merge(out), func(f Feature) bool { return f.Count == 0 })
+}
+
+// Negates says whether a sentence holds a word that denies.
+func Negates(text string) bool {
+	return slices.ContainsFunc(Words(Clean(text)), func(w string) bool { return denials[w] })
+}
 
 // Stem brings a word to its stem (the Snowball stemmer for English).
 func Stem(word string) string {

@@ -83,3 +83,32 @@ func FuzzFeatures(f *testing.F) {
 		}
 	})
 }
+
+// A word that only one of two sentences denies is turned about, in the clause of the denial alone.
+func TestTurnedWordsOfADenial(t *testing.T) {
+	sign := func(text, word string) float32 {
+		for _, f := range wording.Turned(text) {
+			if f.Hash == wording.Turned(word)[0].Hash {
+				return f.Count
+			}
+		}
+		return 0
+	}
+	for _, c := range []struct {
+		text, word string
+		want       float32
+	}{
+		{"let the primer go in the slab", "primer", 1},
+		{"never let the primer go in the slab", "primer", -1},
+		{"a permit isn't required", "permit", -1},
+		{"no permit is required", "required", -1},
+		{"it won't match because the pigment varies", "match", -1},
+		{"it won't match because the pigment varies", "pigment", 1},
+		{"don't worry, it will match", "match", 1},
+		{"match it, or never match it", "match", 0},
+	} {
+		if got := sign(c.text, c.word); got != c.want {
+			t.Errorf("%s: %s counts %v, not %v", c.text, c.word, got, c.want)
+		}
+	}
+}
