@@ -49,7 +49,7 @@ func Turned(text string) []Feature {
 				out[clause+i].Count = count
 			}
 			clause, count = len(out), 1
-		case denials[w]:
+		case denials[w], len(out) == clause && (w == "who" || w == "why"): // who asks "who needs one" says that nobody does
 			count = -1
 		default:
 			out = append(out, Feature{Hash: hash('w', Stem(w)), Block: BlockWords})

@@ -105,6 +105,8 @@ func TestTurnedWordsOfADenial(t *testing.T) {
 		{"it won't match because the pigment varies", "match", -1},
 		{"it won't match because the pigment varies", "pigment", 1},
 		{"don't worry, it will match", "match", 1},
+		{"who needs a permit", "permit", -1},
+		{"the man who needs a permit", "permit", 1},
 		{"match it, or never match it", "match", 0},
 	} {
 		if got := sign(c.text, c.word); got != c.want {
