@@ -142,6 +142,9 @@ func list(files fs.FS) (prints map[string]string, revision string, err error) {
 		}
 		matter, _, err := split(name, text)
 		if err != nil {
+			if owner := folder.Owner(files, name); owner != "" {
+				err = fmt.Errorf("pack %s: corpus/%w", owner, err)
+			}
 			return nil, "", err
 		}
 		fmt.Fprintf(all, "%s %d\n", name, len(text))

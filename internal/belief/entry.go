@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"go.yaml.in/yaml/v3"
+
+	"hearsay/internal/document"
 )
 
 // front is what stands between the dashes of an entry.
@@ -49,10 +51,10 @@ func parse(file, id string, text []byte) (*Entry, error) {
 		return nil, err
 	}
 	var f front
-	d := yaml.NewDecoder(bytes.NewReader(matter))
+	d := yaml.NewDecoder(bytes.NewReader(append([]byte("\n"), matter...))) // so that its lines are those of the file
 	d.KnownFields(true)
 	if err := d.Decode(&f); err != nil && !errors.Is(err, io.EOF) {
-		return nil, fmt.Errorf("%s: the front matter cannot be read: %w", file, err)
+		return nil, fmt.Errorf("%s: %w", file, document.Plainly(err))
 	}
 	e := &Entry{ID: id, Belief: f.Belief, Verdict: f.Verdict, DependsOn: f.DependsOn, Practices: f.Practices, Topics: f.Topics,
 		Season: f.Season, Sources: f.Sources, Figures: f.Figures, Ranges: f.Ranges, Reads: f.Reads, Said: f.Said, Denied: f.Denied}
@@ -60,7 +62,7 @@ func parse(file, id string, text []byte) (*Entry, error) {
 		return nil, fmt.Errorf("%s: %w", file, err)
 	}
 	if err := e.check(); err != nil {
-		return nil, fmt.Errorf("%s: %w", file, err)
+		return nil, fmt.Errorf("%s: %w", file, atKey(text, err))
 	}
 	return e, nil
 }
@@ -140,6 +142,20 @@ func (e *Entry) check() error {
 		}
 	}
 	return nil
+}
+
+// atKey adds the line of the key that an error begins with, or of the name that it quotes first.
+func atKey(text []byte, err error) error {
+	key, rest, _ := strings.Cut(err.Error(), " ")
+	quoted, _, _ := strings.Cut(strings.TrimPrefix(rest, "\""), "\"")
+	row := 0
+	for line := range strings.Lines(string(text)) {
+		row++
+		if name, _, ok := strings.Cut(strings.TrimSpace(line), ":"); ok && (name == key || key == "voice" && name == quoted) {
+			return fmt.Errorf("line %d: %w", row, err)
+		}
+	}
+	return err
 }
 
 func knownVoice(name string) bool {

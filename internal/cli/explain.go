@@ -3,29 +3,12 @@ package cli
 import (
 	"context"
 	"fmt"
-	"strings"
 
-	"github.com/agnivade/levenshtein"
 	"github.com/spf13/cobra"
 
 	"hearsay/internal/report"
 	"hearsay/internal/rulebook"
 )
-
-// nearest gives the name most like the one asked for.
-func nearest(name string, names []string) string {
-	best, near := len(name)+100, ""
-	for _, n := range names {
-		d := levenshtein.ComputeDistance(name, n)
-		if strings.Contains(n, name) {
-			d = 0
-		}
-		if d < best {
-			best, near = d, n
-		}
-	}
-	return near
-}
 
 func (a *app) rulesCommand() *cobra.Command {
 	return &cobra.Command{
@@ -49,7 +32,7 @@ func (a *app) rulesCommand() *cobra.Command {
 					for _, p := range book.Practices() {
 						ids = append(ids, p.ID)
 					}
-					return badInput{fmt.Errorf("no practice is called %q: did you mean %s? (`hearsay rules` lists them)", args[0], nearest(args[0], ids))}
+					return badInput{fmt.Errorf("no practice is called %q: did you mean %s? (`hearsay rules` lists them)", args[0], rulebook.Nearest(args[0], ids))}
 				}
 				return a.show(book, "", report.NewPractice(book, p, system))
 			}
@@ -80,7 +63,7 @@ func (a *app) sourcesCommand() *cobra.Command {
 					for _, w := range book.Limits.Works() {
 						ids = append(ids, w.ID)
 					}
-					return badInput{fmt.Errorf("no work is called %q: did you mean %s? (`hearsay sources` lists them)", args[0], nearest(args[0], ids))}
+					return badInput{fmt.Errorf("no work is called %q: did you mean %s? (`hearsay sources` lists them)", args[0], rulebook.Nearest(args[0], ids))}
 				}
 				return a.show(book, "", report.NewWork(book, w))
 			}

@@ -112,5 +112,5 @@ func nearestFigure(book *rulebook.Book, name string) string {
 	for _, f := range book.Figures.Figures() {
 		names = append(names, f.Name)
 	}
-	return nearest(name, names)
+	return rulebook.Nearest(name, names)
 }

@@ -4,6 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"os"
+	"regexp"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -12,6 +15,7 @@ import (
 	"hearsay/internal/belief"
 	"hearsay/internal/folder"
 	"hearsay/internal/limit"
+	"hearsay/internal/quantity"
 	"hearsay/internal/rulebook"
 	"hearsay/internal/words"
 	"hearsay/rules"
@@ -29,10 +33,13 @@ func (a *app) packCheck() *cobra.Command {
 				return err
 			}
 			own, err := checkCorpus(book, p)
-			if err != nil {
+			if err := errors.Join(append(book.Problems(p), err)...); err != nil {
 				return badInput{err}
 			}
 			fmt.Fprintf(a.out, "pack %s, by %s: it can be used (%s; %d practices in all, revision %s)\n", p.Name, p.By, strings.Join(contents(book, p, own), ", "), len(book.Practices()), book.Revision())
+			if left := notRead(args[0]); len(left) > 0 {
+				fmt.Fprintf(a.out, "not read: %s (a pack is its pack.yaml, rules/ and corpus/)\n", strings.Join(left, ", "))
+			}
 			fmt.Fprintln(a.out, book.Made().Line())
 			return nil
 		},
@@ -73,6 +80,21 @@ func (a *app) packTest() *cobra.Command {
 	}
 	c.Flags().StringVar(&keyFile, "key", "", "`file` of the key that it must be signed with")
 	return c
+}
+
+// notRead lists what lies in the folder of a pack and is no part of it, hidden files aside.
+func notRead(path string) []string {
+	entries, err := os.ReadDir(path)
+	if err != nil { // an archive
+		return nil
+	}
+	var left []string
+	for _, e := range entries {
+		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains([]string{"pack.yaml", "rules", "corpus"}, name) {
+			left = append(left, name)
+		}
+	}
+	return left
 }
 
 // bookWith loads the rulebook with one pack over it, and compiles it.
@@ -156,6 +178,8 @@ func checkCorpus(book *rulebook.Book, p *rulebook.Pack) (int, error) {
 	return own, errors.Join(problems...)
 }
 
+var inBraces = regexp.MustCompile(`\{([^}]*)\}`)
+
 type entryProblem struct{ what, text string }
 
 // entryProblems says what a belief names and does not exist.
@@ -187,6 +211,16 @@ func entryProblems(book *rulebook.Book, e *belief.Entry) []entryProblem {
 		for _, path := range []string{as, from} {
 			if _, ok := book.Facts.Fact(path); !ok {
 				add(path, "there is no fact %s: `hearsay facts` lists them", path)
+			}
+		}
+	}
+	if !slices.Contains([]string{"", "any", "cold", "hot"}, e.Season) {
+		add("season:", "season %q is none of any, cold and hot", e.Season)
+	}
+	for _, text := range append([]string{e.Fact, e.Saying, e.Why, e.Do, e.Say}, e.Numbers...) {
+		for _, m := range inBraces.FindAllStringSubmatch(text, -1) {
+			if _, err := quantity.Parse(m[1]); err != nil {
+				add(m[0], "%s is no quantity: %v", m[0], err)
 			}
 		}
 	}

@@ -24,7 +24,7 @@ type Ordered[T any] []Entry[T]
 func Read[T any](file string, text []byte) (Ordered[T], error) {
 	var o Ordered[T]
 	if err := yaml.Unmarshal(text, &o); err != nil {
-		return nil, fmt.Errorf("%s: %w", file, err)
+		return nil, fmt.Errorf("%s: %w", file, Plainly(err))
 	}
 	return o, nil
 }
@@ -47,11 +47,19 @@ func (o *Ordered[T]) UnmarshalYAML(n *yaml.Node) error {
 		}
 		e := Entry[T]{Name: key.Value, Line: key.Line}
 		if err := value.Decode(&e.Value); err != nil {
-			return fmt.Errorf("line %d: %s: %w", key.Line, key.Value, err)
+			return within(key, Plainly(err))
 		}
 		*o = append(*o, e)
 	}
 	return nil
+}
+
+// within names the entry that an error stands in, after its line; where the error tells no line, that is the entry's.
+func within(key *yaml.Node, err error) error {
+	if line, rest, ok := strings.Cut(err.Error(), ": "); ok && strings.HasPrefix(line, "line ") {
+		return fmt.Errorf("%s: %s: %s", line, key.Value, rest)
+	}
+	return fmt.Errorf("line %d: %s: %w", key.Line, key.Value, err)
 }
 
 // keysOf lists the keys a struct takes; nil for anything else, which takes any.

@@ -16,7 +16,7 @@ const deepest = 30
 func Plain(file string, text []byte) error {
 	var root yaml.Node
 	if err := yaml.Unmarshal(text, &root); err != nil {
-		return fmt.Errorf("%s: %w", file, err)
+		return fmt.Errorf("%s: %w", file, Plainly(err))
 	}
 	if err := plain(&root, 0); err != nil {
 		return fmt.Errorf("%s: %w", file, err)

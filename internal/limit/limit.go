@@ -12,6 +12,7 @@ import (
 
 	"hearsay/internal/document"
 	"hearsay/internal/folder"
+	"hearsay/internal/quantity"
 )
 
 // What a limit rests on.
@@ -117,6 +118,9 @@ func (b *Book) loadWorks(fsys fs.FS) error {
 			return f.Wrap(err)
 		}
 		for _, w := range works {
+			if w.Value.Title == "" || w.Value.By == "" {
+				return f.Wrap(fmt.Errorf("%s: line %d: %s: a work needs its title and by whom it is", f.Name, w.Line, w.Name))
+			}
 			w.Value.ID, w.Value.Pack, w.Value.Was = w.Name, f.Owner, b.works[w.Name]
 			b.works[w.Name] = &w.Value
 		}
@@ -151,7 +155,10 @@ func (b *Book) loadTopic(f folder.File) error {
 // lay puts a limit of a pack in the place of another.
 func (b *Book) lay(l *Limit, pack string) error {
 	l.Pack, l.Was, l.Cite.Limit = pack, b.limits[l.Path()], l.Path()
+	_, known := quantity.Known(l.Unit)
 	switch {
+	case l.Was == nil && !known:
+		return fmt.Errorf("unit %q is not known: write one such as in, psi or lb/yd3, or none for a plain ratio", l.Unit)
 	case l.Was == nil:
 		return nil
 	case l.Was.Unit != l.Unit:
@@ -163,11 +170,8 @@ func (b *Book) lay(l *Limit, pack string) error {
 }
 
 func shape(v any) string {
-	switch v.(type) {
-	case map[string]any:
+	if _, ok := v.(map[string]any); ok {
 		return "a table"
-	case string:
-		return "a word"
 	}
 	return "one number"
 }
@@ -194,8 +198,8 @@ func (b *Book) CheckCite(c Cite) error {
 // numbers turns a decoded YAML value into float64 or nested tables of float64.
 func numbers(v any) (any, error) {
 	switch n := v.(type) {
-	case string: // a word of a table, such as a type of cement
-		return n, nil
+	case string:
+		return nil, fmt.Errorf("value %q is no number: write the number alone, and what it is measured in as its unit", n)
 	case float64:
 		if math.IsNaN(n) || math.IsInf(n, 0) {
 			return nil, fmt.Errorf("value %v is no number to compare with", n)

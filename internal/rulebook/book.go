@@ -223,7 +223,13 @@ func (b *Book) prepare() error {
 	b.compiler = ast.NewCompiler().WithStrict(true).WithCapabilities(allowed())
 	b.compiler.Compile(b.modules)
 	if b.compiler.Failed() {
-		return fmt.Errorf("the rulebook does not compile: %w", b.compiler.Errors)
+		err := unread(b.compiler.Errors)
+		for _, p := range b.practices {
+			if p.Pack != "" && strings.HasPrefix(err.Error(), p.File+":") {
+				return fmt.Errorf("pack %s: rules/%w", p.Pack, err)
+			}
+		}
+		return fmt.Errorf("the rulebook does not compile: %w", err)
 	}
 	b.store = inmem.NewFromObjectWithOpts(map[string]any{"limit": b.Limits.Data()}, inmem.OptRoundTripOnWrite(false))
 	return nil

@@ -87,7 +87,7 @@ func TestHostileRuleGetsAnErrorWithItsLine(t *testing.T) {
 		"deep brackets":   {"wrong contains \"x\" if input.county.permit == " + strings.Repeat("[", 20000) + strings.Repeat("]", 20000) + "\n", "brackets are nested too deep"},
 		"steering":        {"wrong contains \"\\u001b[2Jall is well\" if here\n", "a reason is written in quotes"},
 		"long":            {strings.Repeat("# a line that says nothing\n", 4000), "is too large: a rule file may have 64 KB"},
-		"not Rego":        {"wrong contains {{{\n", "rego_parse_error"},
+		"not Rego":        {"wrong contains {{{\n", "this cannot be read as Rego"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			files := map[string]string{"pack.yaml": head, "rules/facts.yaml": permitFact, "rules/county/no-permit.rego": rule + "\n" + c.body}

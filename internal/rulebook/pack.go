@@ -94,7 +94,7 @@ func newPack(files folder.Memory, key *Key) (*Pack, error) {
 		}
 	}
 	if p.Name == "" || p.By == "" {
-		return nil, fmt.Errorf("pack.yaml: give the pack a name, and by whom it is")
+		return nil, fmt.Errorf("pack.yaml: give the pack a name, and by whom it is: a line `name: …` and a line `by: …`")
 	}
 	if p.rules, err = fs.Sub(files, "rules"); err != nil {
 		return nil, err
@@ -193,11 +193,11 @@ func (b *Book) add(p *Pack) error {
 		}
 	}
 	modules, practices, err := parse(texts)
-	if err != nil {
-		return err
+	if err == nil {
+		err = checkForms(modules)
 	}
-	if err := checkForms(modules); err != nil {
-		return err
+	if err != nil {
+		return fmt.Errorf("rules/%w", err)
 	}
 	for name, m := range modules {
 		b.modules[name] = m
@@ -222,7 +222,11 @@ func (b *Book) switchOff(p *Pack) error {
 	for id, reason := range p.Off {
 		i := slices.IndexFunc(b.practices, func(x *Practice) bool { return x.ID == id })
 		if i < 0 {
-			return fmt.Errorf("pack.yaml: off names %s, which is no practice (`hearsay rules` lists them)", id)
+			var ids []string
+			for _, one := range b.practices {
+				ids = append(ids, one.ID)
+			}
+			return fmt.Errorf("pack.yaml: line %d: off names %s, which is no practice: did you mean %s? (`hearsay rules` lists them)", p.row("pack.yaml", id), id, Nearest(id, ids))
 		}
 		b.practices[i].Off = fmt.Sprintf("switched off by pack %s: %s", p.Name, reason)
 	}
@@ -265,9 +269,13 @@ func (p *Practice) at(problem, what string) error {
 		return false
 	})
 	if row == 0 {
-		return fmt.Errorf("%s %s", p.File, problem)
+		row = rowOf(p.text, what)
 	}
-	return fmt.Errorf("%s:%d: %s", p.File, row, problem)
+	place := p.File
+	if p.Pack != "" {
+		place = "pack " + p.Pack + ": rules/" + place
+	}
+	return fmt.Errorf("%s:%d: %s", place, row, problem)
 }
 
 // near offers the fact whose path looks most like one that does not exist.

@@ -3,6 +3,7 @@
 package rulebook
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"maps"
@@ -45,6 +46,7 @@ type Practice struct {
 	Replaces bool     `json:"replaces,omitempty"` // the pack wrote it in the place of another
 	Off      string   `json:"off,omitempty"`      // why a pack switched it off, and which
 	module   *ast.Module
+	text     []byte       // of its file
 	hangs    []string     // facts its judgement can hang on
 	hangsAt  []int        // their places in the dictionary
 	figures  []string     // figures its rule reads
@@ -100,13 +102,14 @@ func parse(texts map[string][]byte) (modules map[string]*ast.Module, practices [
 		group.Go(func() error {
 			m, err := ast.ParseModuleWithOpts(file, string(texts[file]), ast.ParserOptions{RegoVersion: ast.RegoV1, ProcessAnnotation: true})
 			if err != nil {
-				return err
+				return unread(err)
 			}
 			var p *Practice
 			if path.Dir(file) != "trade" {
 				if p, err = describe(file, m); err != nil {
-					return fmt.Errorf("%s: %w", file, err)
+					return fmt.Errorf("%s:%d: %w", file, rowOf(texts[file], about(err)), err)
 				}
+				p.text = texts[file]
 			}
 			lock.Lock()
 			defer lock.Unlock()
@@ -122,6 +125,28 @@ func parse(texts map[string][]byte) (modules map[string]*ast.Module, practices [
 	}
 	sort.Slice(practices, func(i, j int) bool { return practices[i].ID < practices[j].ID })
 	return modules, practices, nil
+}
+
+// unread says where and why rules cannot be read or compiled, by the first error alone: the others mostly come of it.
+func unread(err error) error {
+	var all ast.Errors
+	if !errors.As(err, &all) || len(all) == 0 || all[0].Location == nil {
+		return err
+	}
+	hint := ""
+	if all[0].Code == ast.ParseErr {
+		hint = ": this cannot be read as Rego, where rules are written as `here if …` and `wrong contains \"…\" if { … }`"
+	}
+	return fmt.Errorf("%s:%d: %s%s", all[0].Location.File, all[0].Location.Row, all[0].Message, hint)
+}
+
+// about is what an error in a description begins with, by which its line is found.
+func about(err error) string {
+	word, _, _ := strings.Cut(strings.TrimPrefix(err.Error(), "its custom metadata has "), " ")
+	if word == "its" {
+		word = "package"
+	}
+	return strings.TrimSuffix(word, ":")
 }
 
 func isTest(file string) bool { return strings.HasSuffix(file, "_test.rego") }
@@ -170,7 +195,7 @@ func (p *Practice) custom(values map[string]any) error {
 		case key == "engineer" && isFlag:
 			p.Engineer = flag
 		default:
-			return fmt.Errorf("its custom metadata has %s: %v, which is not known there", key, value)
+			return fmt.Errorf("its custom metadata has %s: %v, which is not known there: the keys are stage, severity, why, do, numbers, costs, cautions, act and engineer", key, value)
 		}
 	}
 	return nil

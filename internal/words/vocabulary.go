@@ -150,7 +150,7 @@ func loadLayers(fsys fs.FS) ([]layer, error) {
 		decode := yaml.NewDecoder(bytes.NewReader(f.Text))
 		decode.KnownFields(f.Owner != "") // a pack's key that nothing reads is a mistake
 		if err := decode.Decode(&layers[i].vocabularyYAML); err != nil && !errors.Is(err, io.EOF) {
-			return nil, f.Wrap(fmt.Errorf("%s: %w", f.Name, err))
+			return nil, f.Wrap(fmt.Errorf("%s: %w", f.Name, document.Plainly(err)))
 		}
 	}
 	return layers, nil
