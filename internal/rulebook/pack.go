@@ -139,7 +139,7 @@ func (p *Pack) head(e document.Entry[any]) error {
 
 // packPlaces are the files that something reads.
 var packPlaces = regexp.MustCompile(`^(pack\.yaml|\.signatures\.json|rules/(facts|sources|cautions)\.yaml|rules/limits/[a-z0-9_]+\.yaml|rules/[a-z][a-z0-9_]*/[a-z0-9_-]+\.rego` +
-	`|corpus/(words|synonyms)\.yaml|corpus/(es/)?[a-z][a-z0-9_-]*/[a-z0-9_-]+\.md)$`)
+	`|corpus/(words|unsaid|synonyms)\.yaml|corpus/(es/)?[a-z][a-z0-9_-]*/[a-z0-9_-]+\.md)$`)
 
 // checkFiles refuses a file that nothing would read, and text that is not what it seems.
 func checkFiles(files folder.Memory) error {
@@ -154,7 +154,7 @@ func checkFiles(files folder.Memory) error {
 		}
 		if !packPlaces.MatchString(name) {
 			return fmt.Errorf("%s: nothing reads this file: there are rules/facts.yaml, rules/sources.yaml, rules/cautions.yaml, rules/limits/<topic>.yaml, "+
-				"rules/<topic>/<name>.rego, corpus/words.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
+				"rules/<topic>/<name>.rego, corpus/words.yaml, corpus/unsaid.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
 		}
 		if err := checkFile(name, text); err != nil {
 			return err

@@ -21,7 +21,7 @@ func (s *solver) unsaid() {
 		return
 	}
 	k := known{s, job.New()}
-	if s.is("joints.made", "no") && !k.speaks(steelWords) { // nobody leaves joints out because of steel that is not there
+	if s.is("joints.made", "no") && !k.speaks(s.unsaidWords["steel"]) { // nobody leaves joints out because of steel that is not there
 		for _, path := range []string{"steel.joints_left_out", "steel.purpose"} {
 			if s.has(path) {
 				s.drop(path)
@@ -32,45 +32,39 @@ func (s *solver) unsaid() {
 		_ = k.j.StateFrom(s.d, job.Stated{Text: f.Text}, f.Path, f.Value) // what is wrong with it is said where it is added to a job
 	}
 	_ = k.j.Follow(s.d)
-	if i, ok := s.stated["water.purpose"]; ok && s.is("water.purpose", "to the slump ordered") && k.lostToHeat() {
-		s.out.Facts[i].Value = "lost to heat"
-		_ = k.j.Replace(s.d, "water.purpose", "lost to heat")
-	}
-	for _, list := range [][]unsaid{unsaidPlace, unsaidCold, unsaidFresh, unsaidWater, unsaidFloor, unsaidLater} {
-		for _, u := range list {
-			if value := u.value; !k.knows(u.path) && u.when(k) {
-				if u.like != nil {
-					if value = u.like(k); value == "" {
-						continue
-					}
-				}
-				k.take(u, value)
-			}
+	s.computed(k)
+	for _, u := range s.unsaidFacts {
+		value := u.value
+		if k.knows(u.fact.Path) && (u.instead == "" || !k.is(u.fact.Path, u.instead)) || !u.when(k) {
+			continue
 		}
+		if u.like != nil {
+			n, ok := k.number(u.like.Path)
+			if !ok {
+				continue
+			}
+			value = plainNumber(n) + " " + u.like.Unit
+		}
+		k.take(u.fact.Path, value, u.since, u.note)
 	}
-}
-
-// unsaid is a fact that is taken for granted.
-type unsaid struct {
-	path, value string
-	from        string // the fact whose words it is taken from
-	note        string // completes "It is taken as"
-	when        func(k known) bool
-	like        func(k known) string // the value, where it hangs on others
 }
 
 // take states it, unless it contradicts what is known.
-func (k known) take(u unsaid, value string) {
+func (k known) take(path, value, since, note string) {
 	next := k.j.Clone()
-	if next.State(k.d, u.path, value) != nil || next.Follow(k.d) != nil {
+	if next.Replace(k.d, path, value) != nil || next.Follow(k.d) != nil {
 		return
 	}
 	*k.j = *next
+	if i, ok := k.stated[path]; ok { // said, and meant otherwise
+		k.out.Facts[i].Value = value
+		return
+	}
 	text, at := "", len(k.text)
-	if i, ok := k.stated[u.from]; ok {
+	if i, ok := k.stated[since]; ok {
 		text, at = k.out.Facts[i].Text, k.out.Facts[i].at
 	}
-	k.state(u.path, value, text, "It is taken as "+u.note+".", at)
+	k.state(path, value, text, "It is taken as "+note+".", at)
 }
 
 // knows says whether a fact is told or follows.
@@ -91,17 +85,7 @@ func (k known) is(path string, values ...string) bool {
 	return false
 }
 
-// above and below say whether a quantity is known to lie there, in the unit of its fact.
-func (k known) above(path string, n float64) bool {
-	v, ok := k.number(path)
-	return ok && v > n
-}
-
-func (k known) below(path string, n float64) bool {
-	v, ok := k.number(path)
-	return ok && v < n
-}
-
+// number gives a quantity that is known, in the unit of its fact.
 func (k known) number(path string) (float64, bool) {
 	v, ok := k.j.Value(path)
 	n, isNumber := v.(float64)
@@ -112,10 +96,3 @@ func (k known) number(path string) (float64, bool) {
 func (k known) speaks(words map[string]bool) bool {
 	return slices.ContainsFunc(k.items, func(it item) bool { return it.kind == aWord && (words[it.text] || words[it.stem]) })
 }
-
-// frost says whether it freezes where it is placed.
-func (k known) frost() bool {
-	return k.below("weather.low", freezing) || k.below("weather.air", freezing) || k.below("protection.removal_outside", freezing) || k.is("ground.state", "frozen")
-}
-
-const freezing = 32 // °F

@@ -32,6 +32,9 @@ type Reader struct {
 	echoed     [][2]int // facts that have the same value when their phrase is said
 	index      [][]use  // patterns by the id of the first stem of their anchor
 	patterns   int      // how many there are
+
+	unsaidFacts []unsaid                   // what goes without saying
+	unsaidWords map[string]map[string]bool // the words that speak of its subjects, by the name of their list
 }
 
 // saying is one fact with how people state it.
@@ -76,6 +79,9 @@ func New(d *job.Dictionary, fsys fs.FS) (*Reader, error) {
 		}
 	}
 	if err := r.learnWords(); err != nil {
+		return nil, err
+	}
+	if err := r.loadUnsaid(fsys); err != nil {
 		return nil, err
 	}
 	for i, s := range r.facts {
