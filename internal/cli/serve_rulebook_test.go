@@ -15,23 +15,18 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"hearsay/internal/folder"
-	"hearsay/internal/rulebook"
-	"hearsay/rules"
+	"hearsay/internal/sample"
 )
 
 // published is a rulebook with one pack, as a bundle, and its revision.
 func published(t *testing.T, pack string) ([]byte, string) {
 	t.Helper()
-	p, err := rulebook.OpenPack(folder.Memory{"pack.yaml": []byte("name: " + pack + "\nby: me\n"),
+	file, revision, err := sample.Bundle(folder.Memory{"pack.yaml": []byte("name: " + pack + "\nby: me\n"),
 		"rules/sources.yaml": []byte(pack + "-spec: {title: Specification, by: me}\n"),
 		"corpus/county/" + pack + ".md": []byte("---\nbelief: a driveway in " + pack + " needs no permit\nverdict: myth\nseason: any\nsources: [{work: trade, where: code, basis: memory}]\n" +
 			"said: {office: [In " + pack + " nobody asks for a permit for a driveway.]}\ndenied: {}\n---\n# Fact\nEvery drive in " + pack + " needs one.\n# Belief\nb\n# Why\nw\n# Do\nd\n# Say\ns\n")}, nil)
 	require.NoError(t, err)
-	b, err := rulebook.Load(rules.Files, p)
-	require.NoError(t, err)
-	var out bytes.Buffer
-	require.NoError(t, b.WriteBundle(&out, nil))
-	return out.Bytes(), b.Revision()
+	return file, revision
 }
 
 // TestServeFollowsARulebook: the server works with the rulebook that is published, takes the next one without a stop, and keeps it

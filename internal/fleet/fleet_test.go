@@ -18,7 +18,7 @@ import (
 	"hearsay/internal/fleet"
 	"hearsay/internal/folder"
 	"hearsay/internal/rulebook"
-	"hearsay/rules"
+	"hearsay/internal/sample"
 )
 
 // shelf serves a file that can be changed, with a tag by its content.
@@ -67,14 +67,10 @@ func key(t *testing.T, text string) *rulebook.Key {
 // bundle writes the built-in rulebook with a pack that changes nothing but its name.
 func bundle(t *testing.T, pack string, k *rulebook.Key) (file []byte, revision string) {
 	t.Helper()
-	p, err := rulebook.OpenPack(folder.Memory{"pack.yaml": []byte("name: " + pack + "\nby: me\n"),
-		"rules/sources.yaml": []byte(pack + "-spec: {title: Specification, by: me}\n")}, nil)
+	file, revision, err := sample.Bundle(folder.Memory{"pack.yaml": []byte("name: " + pack + "\nby: me\n"),
+		"rules/sources.yaml": []byte(pack + "-spec: {title: Specification, by: me}\n")}, k)
 	require.NoError(t, err)
-	b, err := rulebook.Load(rules.Files, p)
-	require.NoError(t, err)
-	var out bytes.Buffer
-	require.NoError(t, b.WriteBundle(&out, k))
-	return out.Bytes(), b.Revision()
+	return file, revision
 }
 
 func TestNewRulebooksAreTakenAndBadOnesAreNot(t *testing.T) {

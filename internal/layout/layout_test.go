@@ -124,20 +124,7 @@ func TestText(t *testing.T) {
 	text := plan(t, layout.Slab{Length: 20, Width: 10, Thickness: 4, Spacing: 10, Aspect: 1.5, JointDepth: 1, Walls: true}).Text(quantity.US)
 	assert.Equal(t, `Joint plan: 20 ft × 10 ft × 4 in, 2 panels, joints no farther apart than 10 ft
   +===========================+===========================+
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  |                           :                           |
-  +===========================+===========================+
+`+strings.Repeat("  |                           :                           |\n", 13)+`  +===========================+===========================+
 Joints across, from the left edge: 10 ft
 Joints along, from the bottom edge: none
 Panels: 2 × 10 ft long, 10 ft wide

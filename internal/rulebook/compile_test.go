@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"maps"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -25,10 +24,7 @@ import (
 func TestStockServerLeavesOpenTheSame(t *testing.T) {
 	b := load(t)
 	server := stock(t, bundleFile(t, b, nil))
-	n := 12
-	if os.Getenv("HEARSAY_THOROUGH") != "" {
-		n = 300
-	}
+	n := jobsAsked(12, 300)
 	met, ruledOut, asks := 0, 0, 0
 	for i, j := range manyJobs(t, b, 6*n) {
 		if i%6 != 5 {

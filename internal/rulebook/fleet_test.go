@@ -78,6 +78,14 @@ func post(url string, body, into any) error {
 	return json.Unmarshal(said, into)
 }
 
+// jobsAsked is about how many jobs a server is asked, and how many where HEARSAY_THOROUGH asks for more.
+func jobsAsked(usual, thorough int) int {
+	if os.Getenv("HEARSAY_THOROUGH") != "" {
+		return thorough
+	}
+	return usual
+}
+
 func bundleFile(t *testing.T, b *rulebook.Book, key *rulebook.Key) string {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "rulebook.tar.gz")
@@ -147,10 +155,7 @@ func (p practices) wrongs() []string {
 func TestStockServerFindsTheSame(t *testing.T) {
 	b := load(t)
 	server := stock(t, bundleFile(t, b, nil))
-	n := 200
-	if os.Getenv("HEARSAY_THOROUGH") != "" {
-		n = 1000
-	}
+	n := jobsAsked(200, 1000)
 	const batch, single = 50, 40 // jobs in a request; each so many-th asked about alone
 	found := map[string]bool{}
 	for jobs := range slices.Chunk(manyJobs(t, b, n), batch) {

@@ -1,7 +1,9 @@
-// Package sample owns random jobs: what benchmarks and comparisons with other programs judge, made from the dictionary alone.
+// Package sample owns random jobs: what benchmarks and comparisons with other programs judge, made from the dictionary
+// alone; and bundles of a rulebook, for what follows one.
 package sample
 
 import (
+	"bytes"
 	"encoding/json"
 	"fmt"
 	"io"
@@ -9,9 +11,26 @@ import (
 	"slices"
 	"strings"
 
+	"hearsay/internal/folder"
 	"hearsay/internal/job"
 	"hearsay/internal/rulebook"
+	"hearsay/rules"
 )
+
+// Bundle gives the built-in rulebook with a pack of these files over it as a bundle, signed where there is a key, and its revision.
+func Bundle(pack folder.Memory, key *rulebook.Key) (file []byte, revision string, err error) {
+	p, err := rulebook.OpenPack(pack, nil)
+	if err != nil {
+		return nil, "", err
+	}
+	b, err := rulebook.Load(rules.Files, p)
+	if err != nil {
+		return nil, "", err
+	}
+	var out bytes.Buffer
+	err = b.WriteBundle(&out, key)
+	return out.Bytes(), b.Revision(), err
+}
 
 // Job draws a job that states about share of 100 facts of the dictionary, in values that make sense one by one, and leaves
 // out what would contradict the rest. The same numbers give the same job.
