@@ -296,7 +296,7 @@ func (s *solver) asTold() {
 		f := s.out.Facts[s.stated["cure.method"]]
 		s.state("cure.compound_removed", "no", f.Text, "It is taken as a curing compound that stays on, since nothing is said of its removal.", f.at)
 	}
-	if i, ok := s.stated["floor.sheet_thickness"]; ok && !s.has("floor.retarder") {
+	if i, ok := s.stated["floor.sheet_thickness"]; ok && !s.has("floor.retarder") && !s.has("floor.fill_depth") {
 		f := s.out.Facts[i]
 		s.state("floor.retarder", "direct", f.Text, "", f.at)
 		s.alongWith()

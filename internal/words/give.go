@@ -90,6 +90,12 @@ func (s *solver) give(q int) bool {
 		}
 		rivals = append(rivals, s.facts[o.fact].Name)
 	}
+	if len(rivals) > 0 {
+		if o, ok := s.prefer(q, list, rivals); ok {
+			s.fits[q] = []fit{o}
+			return s.give(q)
+		}
+	}
 	s.used[q] = true
 	if len(rivals) > 0 {
 		s.out.Unread = append(s.out.Unread, Unread{Text: s.context(q), Meanings: append([]string{s.facts[f.fact].Name}, rivals...), at: s.items[q].start})
@@ -189,6 +195,61 @@ func (s *solver) nearLabelOf(path string) bool {
 	for q := range s.items {
 		if s.items[q].kind == aQuantity && s.items[q].start == at {
 			return s.nearLabel(q)
+		}
+	}
+	return false
+}
+
+// preferred are pairs of facts of which the first is meant where nothing tells them apart but what the whole text is about: words of it.
+var preferred = []struct {
+	path, other string
+	words       map[string]bool // none where it is always preferred
+}{
+	{"weather.air", "protection.removal_outside", nil},
+	{"cure.water_temperature", "materials.water_temperature", set([]string{"cure", "curing", "burlap", "soaker", "pond", "flood", "sprinkler", "creek", "hose", "hoses"})},
+	{"cure.days", "protection.days", set([]string{"wet", "burlap", "soaker", "sprinkler", "cure", "curing", "moist", "ponded"})},
+	{"load.volume", "order.volume", set([]string{"driver", "truck", "truck's", "arrival", "drum", "chute", "ticket", "hose", "discharged", "old", "aboard"})},
+	{"order.volume", "load.volume", nil},
+	{"load.temperature", "weather.air", set([]string{"truck", "chute", "slump", "cone", "driver", "load", "mud", "ticket"})},
+	{"weather.air", "load.temperature", nil},
+	{"cure.surface_temperature", "protection.slab_temperature", set([]string{"soaker", "hose", "hoses", "pond", "flood", "sprinkler", "creek", "burlap", "well"})},
+}
+
+// prefer chooses between two facts that want the number at item q alike by what the text is about.
+func (s *solver) prefer(q int, list []fit, rivals []string) (fit, bool) {
+	if len(rivals) != 1 {
+		return fit{}, false
+	}
+	other := -1
+	for i := 1; i < len(list); i++ {
+		if s.facts[list[i].fact].Name == rivals[0] {
+			other = i
+			break
+		}
+	}
+	if other < 0 {
+		return fit{}, false
+	}
+	a, b := list[0], list[other]
+	for _, p := range preferred {
+		if p.words != nil && !s.speaksOneOf(p.words) {
+			continue
+		}
+		switch {
+		case s.facts[a.fact].Path == p.path && s.facts[b.fact].Path == p.other:
+			return a, true
+		case s.facts[b.fact].Path == p.path && s.facts[a.fact].Path == p.other:
+			return b, true
+		}
+	}
+	return fit{}, false
+}
+
+// speaksOneOf says whether one of the words stands anywhere in the text.
+func (s *solver) speaksOneOf(words map[string]bool) bool {
+	for i := range s.items {
+		if s.items[i].kind == aWord && words[s.items[i].text] {
+			return true
 		}
 	}
 	return false

@@ -39,8 +39,20 @@ var metricOnly = set([]string{"mm", "MPa", "kg/m3", "C", "m3", "cm"})
 // meshGauges are the steel wire gauges by which mesh is named, with the size of the wire in hundredths of a square inch.
 var meshGauges = map[float64]string{10: "1.4", 8: "2.1", 6: "2.9", 4: "4"}
 
+// meshes reads the gauges of all meshes before other numbers are given away.
+func (s *solver) meshes() {
+	for q := range s.items {
+		if s.items[q].kind == aSize {
+			s.meshGauge(q)
+		}
+	}
+}
+
 // meshGauge reads the gauges after the size of a mesh: the "10/10" of "6x6 10/10", "ten ten", "10 gauge".
 func (s *solver) meshGauge(q int) bool {
+	if s.gauged[q] {
+		return true
+	}
 	i := q + 1
 	for i < len(s.items) && (s.items[i].kind == aBreak && s.items[i].pause == pauseComma || s.items[i].filler) {
 		i++
@@ -61,6 +73,7 @@ func (s *solver) meshGauge(q int) bool {
 	for k := i; k <= end; k++ {
 		s.used[k] = true
 	}
+	s.gauged[q] = true
 	if !s.has("steel.wire") {
 		s.state("steel.wire", wire+" W", s.words(i, end), "", s.items[i].start)
 	}

@@ -122,7 +122,10 @@ func (s *solver) never(f *fit) float64 {
 	off := 0.0
 	for k := range s.neverBy[f.fact] {
 		m := &s.neverBy[f.fact][k]
-		if m.at == f.q || m.at < 0 && s.apart(m, f.q) < neverReach {
+		switch {
+		case m.at == f.q:
+			return 2 * pointsNever
+		case m.at < 0 && s.apart(m, f.q) < neverReach:
 			off = pointsNever
 		}
 	}
@@ -135,7 +138,7 @@ func (s *solver) member() bool {
 		return true
 	}
 	for i := range s.items {
-		if it := &s.items[i]; it.kind == aSize || it.kind == aWord && (flat[it.text] || flatwork[it.text] || it.text == "thick" || it.text == "topping" || it.text == "wall" || it.text == "flatwork" || it.text == "concrete") {
+		if it := &s.items[i]; it.kind == aSize || it.kind == aWord && (flat[it.text] || flatwork[it.text] || it.text == "thick" || it.text == "topping" || it.text == "wall" || it.text == "flatwork" || it.text == "forms" || it.text == "poured" || it.text == "panels") {
 			return true
 		}
 	}

@@ -21,7 +21,7 @@ const (
 	pointsNever     = 8.0  // off when a phrase says that it is something else
 	neverReach      = 9.0  // how near such a phrase must stand
 	enough          = 3.0  // a number with fewer points is not read
-	hardly          = 1.7  // a number with fewer points is not read even where nothing else claims it
+	hardly          = 2.5  // a number with fewer points is not read even where nothing else claims it
 	ahead           = 1.3  // how far a weak fit must be ahead
 	tooClose        = 0.5  // two facts whose points differ by less are a question
 	bareReach       = 4.5  // how far a bare number may stand from the word that gives it its unit

@@ -84,7 +84,7 @@ func (r *reading) oneOf(i int) (item, int) {
 		j++
 	}
 	units, k := r.v.unitAt(r.ts, j)
-	if k == j || text(r.ts, i) == "the" && !adjective || r.often(i) {
+	if k == j || !r.ts[k-1].letters && text(r.ts, j) == "'" || text(r.ts, i) == "the" && !adjective || r.often(i) {
 		return item{}, i
 	}
 	if u, _, _ := strings.Cut(units[0], "/"); !r.v.countable[u] {

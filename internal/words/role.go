@@ -32,7 +32,7 @@ func (s *solver) roleAt(q int) role {
 		switch {
 		case m.use.role == useBefore && m.end <= q:
 			apart := s.roleApart(m.end, q)
-			if s.looksBack(m) || apart >= 12 || apart >= nearest {
+			if s.looksBack(m) || apart >= 12 || apart >= nearest || apart >= weakReach && m.end == m.start+1 && weakRoles[s.items[m.start].text] {
 				continue
 			}
 			nearest = apart
@@ -48,6 +48,12 @@ func (s *solver) roleAt(q int) role {
 	}
 	return best
 }
+
+// weakRoles are words that give a role to the number right after them alone, for people say them of much else: "Got a text".
+var weakRoles = set([]string{"got", "was", "were", "gave", "hit", "show", "shows", "still", "check", "checked", "go", "pulled"})
+
+// weakReach is how far they reach.
+const weakReach = 4.0
 
 // looksBack says whether a role word belongs to the number before it alone: "0.45 max, 12 yards".
 func (s *solver) looksBack(m *match) bool {
@@ -179,9 +185,6 @@ func (s *solver) opposite(q, step int) int {
 		case it.kind != aWord:
 			return -1
 		case it.text == "for" || it.text == "against" || it.text == "on" || it.text == "vs" || it.text == "versus" || it.text == "over":
-			if linked {
-				return -1
-			}
 			linked = true
 		case it.text == "a" || it.text == "an" || it.text == "the" || it.text == "arrival" || it.text == "site" || it.text == "slump" || it.text == "air" || it.text == "percent" || it.text == "inch":
 		default:

@@ -22,6 +22,7 @@ type solver struct {
 	used      map[int]bool   // items that are done with
 	holds     map[*match]int
 	fits      map[int][]fit // by item
+	gauged    map[int]bool  // sizes of mesh whose gauge was told
 	readings  int           // how many readings of moisture were told
 	out       Reading
 	stated    map[string]int // path to index in out.Facts
@@ -40,6 +41,8 @@ func (r *reading) settle(found []match) Reading {
 	s.chances()
 	s.times()
 	s.spanFacts(true)
+	s.meshes()
+	s.trucks()
 	s.lists()
 	s.sizes()
 	s.falls()
@@ -47,8 +50,10 @@ func (r *reading) settle(found []match) Reading {
 	s.chlorides()
 	s.leftOver()
 	s.weatherList()
+	s.truckLists()
 	s.smallSections()
 	s.quantities()
+	s.remaining()
 	s.fixed()
 	s.derive()
 	s.unread()
@@ -59,7 +64,7 @@ func (r *reading) settle(found []match) Reading {
 
 func (r *reading) solver(found []match) *solver {
 	s := &solver{reading: r, saidBy: map[int][]match{}, nearBy: map[int][]match{}, neverBy: map[int][]match{}, contextBy: map[int][]match{}, needBy: map[int][]match{}, valueBy: map[int][]match{},
-		roleOf: map[int]role{}, used: map[int]bool{}, holds: map[*match]int{}, fits: map[int][]fit{}, stated: map[string]int{}, when: map[int]moment{}}
+		roleOf: map[int]role{}, used: map[int]bool{}, holds: map[*match]int{}, fits: map[int][]fit{}, stated: map[string]int{}, when: map[int]moment{}, gauged: map[int]bool{}}
 	s.degrees, s.metric = r.system()
 	s.sortOut(found)
 	return s

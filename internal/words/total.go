@@ -76,7 +76,7 @@ func (s *solver) chlorides() {
 	for _, q := range found {
 		s.used[q] = true
 	}
-	total := plainNumber(round4(sum + 5e-5))
+	total := plainNumber(round4(sum))
 	a, b := found[0], found[len(found)-1]
 	s.state("mix.chloride", total+" %", s.words(a, b), fmt.Sprintf("the chlorides of %d sources together are taken as %s %%", len(found), total), s.items[a].start)
 }

@@ -107,6 +107,7 @@ func (r *Reader) Read(text string, now time.Time) Reading {
 	rd.itemize()
 	rd.corrections()
 	rd.shareOfStrength()
+	rd.boxRange()
 	rd.millimeters()
 	rd.squareFeet()
 	rd.polarity()

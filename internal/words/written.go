@@ -28,12 +28,20 @@ func (s *solver) written(f fit) (string, string) {
 			value, taken = n.low, "the lower"
 		case "high":
 			value, taken = n.high, "the higher"
+		case "far": // from what is wanted: either end may be out of it
+			value, taken = n.high, "the higher"
+			if v, ok := convert(n, f.unit, "F"); ok && wantedCuring-v.low > v.high-wantedCuring {
+				value, taken = n.low, "the lower"
+			}
 		}
 		note = fmt.Sprintf("“%s” is a range: %s, %s, is taken as the %s", s.words(f.q, f.q), taken,
 			quantity.Quantity{Value: value, Unit: f.unit}.Print(quantity.US), s.facts[f.fact].Name)
 	}
 	return strings.TrimSpace(plainNumber(value) + " " + f.unit), note
 }
+
+// wantedCuring is the middle of the temperatures in °F in which cylinders are kept at first.
+const wantedCuring = 70
 
 // spoken is the text that a fit was read from: the number, with the phrase that speaks for it where it stands beside it.
 func (s *solver) spoken(f fit) string {

@@ -148,7 +148,7 @@ func near(a, b float64) bool { return math.Abs(a-b) <= 0.01*math.Max(math.Abs(a)
 
 // inWords maps what a description calls a fact that is stated in words to the facts that hold it.
 var inWords = map[string][]string{
-	"ground state": {"ground.state"}, "dowels": {"joints.transfer"}, "curing": {"cure.method"}, "floor covering": {"floor.covering"},
+	"ground state": {"ground.state", "ground.dampened", "ground.wet"}, "dowels": {"joints.transfer"}, "curing": {"cure.method"}, "floor covering": {"floor.covering"},
 	"use": {"member.use"}, "heater": {"protection.heater"}, "water on ticket": {"water.on_ticket"}, "cylinders": {"water.cylinders", "strength.cylinder_place"},
 	"place of initial curing": {"strength.cylinder_place"}, "retarder": {"order.retarder"}, "finish": {"finish.final"}, "rain": {"weather.rain"},
 	"cover on site": {"finish.rain_cover"}, "fibres": {"steel.kind", "steel.fibres_for"}, "how slump is raised": {"order.slump_raised_with"},
