@@ -112,8 +112,11 @@ func quantityText(written any) (string, error) {
 			return "", fmt.Errorf("a quantity is written as text (\"4 in\") or as {value: 4, unit: in}")
 		}
 		number, err := quantityText(value)
-		if unit == nil {
+		switch unit := unit.(type) {
+		case nil:
 			return number, err
+		case string:
+			return number + " " + unit, err
 		}
 		return number + " " + fmt.Sprint(unit), err
 	}

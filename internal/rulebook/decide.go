@@ -69,48 +69,96 @@ func (c *court) residues(reason string, open clause) []residue {
 	return residues
 }
 
-// documents gives the numbers and, where they are asked for, the mends of a plain practice, made of what is known. It says
-// false where two rules give the same name two values: the evaluator then says what is wrong with them.
-func (c *court) documents(p *plain, mending bool) (numbers, mends map[string]any, ok bool) {
+// documents gives the numbers named and, where they are asked for, the mends of a plain practice, made of what is known. It
+// says false where two rules give the same name two values: the evaluator then says what is wrong with them.
+func (c *court) documents(p *plain, names []string, mending bool) (numbers []entry, mends map[string]any, ok bool) {
 	c.closed = true
 	defer func() { c.closed = false }()
-	numbers, ok = byName(p.numbers, func(n plainNumber) any { return n.entry(c) })
-	if ok && mending {
-		mends, ok = byName(p.mends, func(v plainValue) any { return v.whole(c) })
-	}
-	return numbers, mends, ok
-}
-
-// byName gives, of each name, what one of its rules makes. It says false where two do.
-func byName[T any](rules map[string][]T, made func(T) any) (map[string]any, bool) {
-	whole := map[string]any{}
-	for name, ways := range rules {
-		for i, way := range ways {
-			if one := made(way); one != nil {
-				if whole[name] != nil && i > 0 {
-					return nil, false
+	numbers = make([]entry, len(names))
+	for i, name := range names {
+		for k := range p.numbers[name] {
+			if one := p.numbers[name][k].entry(c); one.given {
+				if numbers[i].given {
+					return nil, nil, false
 				}
-				whole[name] = one
+				numbers[i] = one
 			}
 		}
 	}
-	return whole, true
+	if mending {
+		mends, ok = c.mends(p)
+		return numbers, mends, ok
+	}
+	return numbers, nil, true
 }
 
-// entry is a line of the number document, or nothing where it does not hold or lacks a side.
-func (n plainNumber) entry(c *court) any {
-	if n.when.truth(c) != holds {
-		return nil
-	}
-	entry := map[string]any{}
-	for side, read := range n.sides {
-		v := read.value(c)
-		if v.kind == absent {
-			return nil
+func (c *court) mends(p *plain) (map[string]any, bool) {
+	mends := map[string]any{}
+	for path, ways := range p.mends {
+		for i, way := range ways {
+			if v := way.whole(c); v != nil {
+				if mends[path] != nil && i > 0 {
+					return nil, false
+				}
+				mends[path] = v
+			}
 		}
-		entry[side] = v.plain()
 	}
-	return entry
+	return mends, true
+}
+
+// entry is a line of the number document: numbers, or paths of facts and figures. It is not given where its conditions do not
+// hold, or a side of it is not there.
+type entry struct {
+	given                   bool
+	yours, right, low, high any
+	unit                    any
+}
+
+// side is one of its sides by name; nil for a name that is none.
+func (e *entry) side(name string) *any {
+	switch name {
+	case "yours":
+		return &e.yours
+	case "right":
+		return &e.right
+	case "low":
+		return &e.low
+	case "high":
+		return &e.high
+	case "unit":
+		return &e.unit
+	}
+	return nil
+}
+
+// entryOf reads a line of the number document that the evaluator made.
+func entryOf(written any) (e entry) {
+	sides, given := written.(map[string]any)
+	e.given = given
+	for name, v := range sides {
+		if side := e.side(name); side != nil {
+			*side = v
+		}
+	}
+	return e
+}
+
+func (n *plainNumber) entry(c *court) (e entry) {
+	if n.when.truth(c) != holds {
+		return e
+	}
+	for _, s := range n.sides {
+		v := s.read.value(c)
+		if v.kind == absent {
+			return entry{}
+		}
+		if side := e.side(s.name); side != nil {
+			*side = v.plain()
+		}
+	}
+	e.given = true
+	return e
 }
 
 // whole is a value or a list of them, or nothing where it does not hold or is not known.

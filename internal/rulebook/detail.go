@@ -34,9 +34,10 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 		return nil
 	}
 	plain, ok := c.book.plain[p.ID]
-	var numbers, mends map[string]any
+	var numbers []entry
+	var mends map[string]any
 	if ok {
-		numbers, mends, ok = c.documents(plain, one.Status == Wrong)
+		numbers, mends, ok = c.documents(plain, p.Numbers, one.Status == Wrong)
 	}
 	if !ok {
 		var err error
@@ -45,9 +46,9 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 		}
 	}
 	one.Numbers = make([]Number, 0, len(p.Numbers))
-	for _, name := range p.Numbers {
-		if entry, ok := numbers[name].(map[string]any); ok {
-			if n, ok := c.number(name, entry); ok {
+	for i, name := range p.Numbers {
+		if i < len(numbers) && numbers[i].given {
+			if n, ok := c.number(name, &numbers[i]); ok {
 				one.Numbers = append(one.Numbers, n)
 			}
 		}
@@ -65,7 +66,7 @@ func (c *court) detail(ctx context.Context, one *Judgement) error {
 }
 
 // evaluateDetail has the evaluator make the number and the mend document.
-func (c *court) evaluateDetail(ctx context.Context, p *Practice) (numbers, mends map[string]any, err error) {
+func (c *court) evaluateDetail(ctx context.Context, p *Practice) (numbers []entry, mends map[string]any, err error) {
 	q, err := c.book.detail(ctx, p)
 	if err != nil {
 		return nil, nil, err
@@ -82,7 +83,10 @@ func (c *court) evaluateDetail(ctx context.Context, p *Practice) (numbers, mends
 		return nil, nil, nil
 	}
 	rule, _ := result[0].Bindings["rule"].(map[string]any)
-	numbers, _ = rule["number"].(map[string]any)
+	given, _ := rule["number"].(map[string]any)
+	for _, name := range p.Numbers {
+		numbers = append(numbers, entryOf(given[name]))
+	}
 	mends, _ = rule["mend"].(map[string]any)
 	return numbers, mends, nil
 }
@@ -101,21 +105,21 @@ func (c *court) costs(one *Judgement) {
 // number reads one entry of a rule's `number` document. A side is a number, or the path of a fact or figure
 // ("order.slump", "figure.wcm"), or one end of a figure's range ("range.wcm.low"); an entry of which neither side is known
 // is left out.
-func (c *court) number(name string, entry map[string]any) (Number, bool) {
-	n := Number{Name: name, Single: entry["yours"] == nil || entry["right"] == nil}
-	n.Unit, _ = entry["unit"].(string)
-	n.Yours = c.side(&n, entry["yours"])
+func (c *court) number(name string, e *entry) (Number, bool) {
+	n := Number{Name: name, Single: e.yours == nil || e.right == nil}
+	n.Unit, _ = e.unit.(string)
+	n.Yours = c.side(&n, e.yours)
 	yours := n
 	n.Low, n.High, n.Bounded = nil, nil, false
-	if n.Right = c.side(&n, entry["right"]); n.Right == nil {
+	if n.Right = c.side(&n, e.right); n.Right == nil {
 		n.Low, n.High, n.Bounded = yours.Low, yours.High, yours.Bounded
 	} else if yours.Bounded { // at least so far off
 		n.Yours = nearer(yours.Low, yours.High, *n.Right)
 	}
-	if low, ok := asFloat(entry["low"]); ok {
+	if low, ok := asFloat(e.low); ok {
 		n.Low = &low
 	}
-	if high, ok := asFloat(entry["high"]); ok {
+	if high, ok := asFloat(e.high); ok {
 		n.High = &high
 	}
 	return n, n.Yours != nil || n.Right != nil || n.Low != nil || n.High != nil

@@ -40,15 +40,15 @@ func (b *bench) judged(c check) string {
 	if c.Number == "" && c.Mend == "" {
 		return one.Status
 	}
-	numbers, mends, ok := court.documents(b.book.plain[c.Practice], true)
+	numbers, mends, ok := court.documents(b.book.plain[c.Practice], []string{c.Number}, true)
 	switch {
 	case !ok || one.Status == NotHere:
 		return unsaid
 	case c.Mend != "":
 		return b.shownMend(one, c.Mend, mends)
 	}
-	if entry, ok := numbers[c.Number].(map[string]any); ok {
-		if n, ok := court.number(c.Number, entry); ok {
+	if numbers[0].given {
+		if n, ok := court.number(c.Number, &numbers[0]); ok {
 			return shownNumber(n)
 		}
 	}

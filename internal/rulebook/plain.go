@@ -22,7 +22,12 @@ type plainReason struct {
 
 type plainNumber struct {
 	when  clause
-	sides map[string]term
+	sides []plainSide
+}
+
+type plainSide struct {
+	name string
+	read term
 }
 
 type plainValue struct {
@@ -98,12 +103,12 @@ func (r *plainReader) entry(one *plain, scope *plainScope, document string, rule
 	}
 	switch value := rule.Head.Value.Value.(type) {
 	case ast.Object:
-		sides := map[string]term{}
+		var sides []plainSide
 		value.Foreach(func(k, v *ast.Term) {
 			side, isText := k.Value.(ast.String)
 			read, isPlain := r.term(scope, v)
 			ok = ok && isText && isPlain
-			sides[string(side)] = read
+			sides = append(sides, plainSide{string(side), read})
 		})
 		one.numbers[string(key)] = append(one.numbers[string(key)], plainNumber{when, sides})
 		return ok && document == "number"
