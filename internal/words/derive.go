@@ -50,6 +50,11 @@ func (s *solver) start() {
 			h := m.clock.resolve(s.nearWord(m.item, "tonight", "evening", "night"))
 			s.state("job.start", fmt.Sprintf("%d:%02d", int(h)%24, int((h-float64(int(h)))*60+0.5)), s.words(m.item, m.item), "", s.items[m.item].start)
 		}
+		if at := s.clockAfter(m.item); at >= 0 && !s.has("job.start") && m.clock.hour == 0 {
+			h := s.items[at].clock.resolve(false)
+			s.used[at] = true
+			s.state("job.start", fmt.Sprintf("%d:%02d", int(h)%24, int((h-float64(int(h)))*60+0.5)), s.words(at, at), "", s.items[at].start)
+		}
 		if !m.date.IsZero() && !s.has("job.date") {
 			s.state("job.date", m.date.Format(time.DateOnly), s.words(m.item, m.item), "", s.items[m.item].start)
 		}
@@ -64,6 +69,20 @@ func (s *solver) start() {
 			}
 		}
 	}
+}
+
+// clockAfter is the time that follows a day at item q, with no more than a pause between: "Wednesday the 18th, half past seven".
+func (s *solver) clockAfter(q int) int {
+	for i := q + 1; i < len(s.items) && i < q+4; i++ {
+		switch it := &s.items[i]; {
+		case it.kind == aClock && !s.used[i]:
+			return i
+		case it.kind == aBreak && it.pause == pauseComma, it.kind == aWord && it.filler, it.kind == aDate:
+		default:
+			return -1
+		}
+	}
+	return -1
 }
 
 // dayWord finds a word such as tomorrow or Saturday at item q or right beside it, and the day it means.

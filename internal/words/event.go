@@ -203,7 +203,7 @@ func (s *solver) spanFacts(days bool) {
 			if from.clock.hour > 0 && to.clock.hour > 0 {
 				hours += to.clock.resolve(false) - from.clock.resolve(false)
 			}
-			if s.lasts(fact, hours) {
+			if s.lasts(fact, hours) && (fact.Path != "weather.rain_in" || hours <= soonRain) {
 				s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
 			}
 		case !days && from.clock.hour > 0 && to.clock.hour > 0:
@@ -220,6 +220,9 @@ func (s *solver) spanFacts(days bool) {
 		}
 	}
 }
+
+// soonRain is the hours within which rain can still hurt a slab.
+const soonRain = 36
 
 // lasts says whether a fact can be so many hours.
 func (s *solver) lasts(fact *saying, hours float64) bool {

@@ -42,6 +42,9 @@ func (s *solver) score(f *fit) bool {
 	said := s.said(f)
 	near, apart := s.near(f)
 	context := s.background(f)
+	if len(it.units) == 0 && fact.kind == quantity.Temperature && f.unit == "F" && it.num.low > 0 && it.num.high < 10 && near < 1 && context == 0 {
+		return false // "the cone came up to 4"
+	}
 	f.solid = near > 0 || context > 0 || said > pointsWeak
 	if said <= pointsWeak && near == 0 && context == 0 {
 		said *= 0.35

@@ -124,7 +124,7 @@ func (s *solver) never(f *fit) float64 {
 		m := &s.neverBy[f.fact][k]
 		switch {
 		case m.at == f.q:
-			return 2 * pointsNever
+			return pointsNever
 		case m.at < 0 && s.apart(m, f.q) < neverReach:
 			off = pointsNever
 		}

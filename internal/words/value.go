@@ -85,7 +85,9 @@ func (s *solver) value(f int) {
 // ruledOut says whether a phrase that speaks of something else ("frost wall") holds part of the phrase.
 func (s *solver) ruledOut(f int, m *match) bool {
 	for k := range s.neverBy[f] {
-		if overlap(&s.neverBy[f][k], m) {
+		n := &s.neverBy[f][k]
+		inside := n.at >= 0 && n.start > m.start && n.end <= m.end // "wrote the eight on the ticket" says more than "eight on the ticket"
+		if overlap(n, m) && !inside {
 			return true
 		}
 	}
