@@ -110,5 +110,7 @@ func withGroundWater(c *Calc) (Value, error) {
 	more := poundsInYard * water / (depth - water)
 	c.Step("%s of water under %s of concrete = %s", Q(water, "in"), Q(depth-water, "in"), Q(more, "lb/yd3"))
 	c.Step("w/cm = %.3f + %s / %s = %.3f", wcm, Q(more, "lb/yd3"), Q(cement, "lb/yd3"), wcm+more/cement)
-	return Exact(wcm + more/cement), nil
+	over := poundsInYard * water / depth
+	c.Step("where as much concrete goes in as the forms hold, and some runs over: %.3f + %s / %s = %.3f", wcm, Q(over, "lb/yd3"), Q(cement, "lb/yd3"), wcm+over/cement)
+	return Between(wcm+over/cement, wcm+more/cement, wcm+more/cement), nil
 }

@@ -1,6 +1,10 @@
 package figure
 
-import "hearsay/internal/limit"
+import (
+	"errors"
+
+	"hearsay/internal/limit"
+)
 
 // freeMoisture is where the correction for wet aggregates is worked.
 var freeMoisture = []limit.Cite{{Source: "navy", Where: "NAVEDTRA 14070, chapter 17: adjusting for moisture", Basis: limit.Published}}
@@ -18,6 +22,11 @@ func moistureFigures() []Figure {
 				sand, stone := onAggregate(c, "mix.fine_aggregate", "mix.fine_moisture"), onAggregate(c, "mix.coarse_aggregate", "mix.coarse_moisture")
 				c.Step("together %s", Q(sand+stone, "lb/yd3"))
 				return Exact(sand + stone), nil
+			}}, {Needs: []string{both[0], both[1], both[3]}, Compute: func(c *Calc) (Value, error) { // dry stone need not be weighed
+				if c.Num("mix.coarse_moisture") != 0 {
+					return Value{}, errors.New("the stone carries water, and its weight is not known: give the stone in a yard")
+				}
+				return Exact(onAggregate(c, "mix.fine_aggregate", "mix.fine_moisture")), nil
 			}}},
 		},
 		{

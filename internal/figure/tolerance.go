@@ -55,12 +55,12 @@ func toleranceFigures() []Figure {
 			}}},
 		},
 		{
-			Name: "air_least", Title: "least air content within tolerance", Unit: "%",
+			Name: "air_least", Title: "least air accepted, within tolerance", Unit: "%",
 			Method: "air content ordered less its tolerance",
 			Ways:   []Way{{Needs: []string{"order.air"}, Compute: func(c *Calc) (Value, error) { return airBand(c, -1) }}},
 		},
 		{
-			Name: "air_most", Title: "largest air content within tolerance", Unit: "%",
+			Name: "air_most", Title: "largest air accepted, within tolerance", Unit: "%",
 			Method: "air content ordered and its tolerance",
 			Ways:   []Way{{Needs: []string{"order.air"}, Compute: func(c *Calc) (Value, error) { return airBand(c, 1) }}},
 		},

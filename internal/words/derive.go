@@ -26,6 +26,7 @@ func (s *solver) derive() {
 	s.toward()
 	s.asTold()
 	s.tent()
+	s.curingWater()
 	s.wantedIsOrdered()
 	s.purpose()
 	s.perYard()

@@ -95,7 +95,7 @@ func (s *solver) onGround() {
 		if it.kind != aWord {
 			continue
 		}
-		if !ground && (heldUp[it.text] || it.text == "floor" && i > 0 && storeys[s.items[i-1].text]) {
+		if !ground && (heldUp[it.text] && !s.beside(i) || it.text == "floor" && i > 0 && storeys[s.items[i-1].text]) {
 			return
 		}
 		if at < 0 && (flat[it.text] || flat[it.stem] || !ground && flatWork[it.text]) {
@@ -123,6 +123,22 @@ var (
 		"columns", "beam", "beams", "footing", "footings", "topping", "overlay", "bridge", "upper"})
 	storeys = set([]string{"second", "third", "fourth", "fifth", "upper", "top", "2nd", "3rd"})
 )
+
+// beside says whether the word at item i names what is not there, or what the slab only lies beside: "no walls up", "along the
+// wall".
+func (s *solver) beside(i int) bool {
+	if s.items[i].negBy >= 0 {
+		return true
+	}
+	for j := i - 1; j >= 0 && j >= i-3 && s.items[j].kind == aWord; j-- {
+		if asides[s.items[j].text] {
+			return true
+		}
+	}
+	return false
+}
+
+var asides = set([]string{"at", "along", "against", "around", "round", "beside", "near", "by", "between", "from", "next", "off", "touching", "to"})
 
 // tent takes the warmth inside as that of the enclosure where the concrete stands in one.
 func (s *solver) tent() {
@@ -222,6 +238,14 @@ func (s *solver) cone() {
 			}
 			return
 		}
+	}
+}
+
+// curingWater takes water whose temperature is told beside that of the slab as the one that keeps it wet.
+func (s *solver) curingWater() {
+	if s.has("cure.surface_temperature") && s.has("materials.water_temperature") && !s.has("cure.water_temperature") && s.is("cure.method", "wet") &&
+		!s.has("materials.cement_temperature") && !s.has("materials.aggregate_temperature") {
+		s.rename("materials.water_temperature", "cure.water_temperature")
 	}
 }
 

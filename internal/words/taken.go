@@ -92,7 +92,14 @@ func (k known) number(path string) (float64, bool) {
 	return n, ok && isNumber
 }
 
-// speaks says whether one of the words stands in the text, in whatever form.
+// speaks says whether one of the words stands in the text, in whatever form. What is denied, and a wall that a slab only lies
+// beside, is not spoken of.
 func (k known) speaks(words map[string]bool) bool {
-	return slices.ContainsFunc(k.items, func(it item) bool { return it.kind == aWord && (words[it.text] || words[it.stem]) })
+	for i := range k.items {
+		it := &k.items[i]
+		if it.kind == aWord && (words[it.text] || words[it.stem]) && it.negBy < 0 && !(heldUp[it.text] && k.beside(i)) {
+			return true
+		}
+	}
+	return false
 }

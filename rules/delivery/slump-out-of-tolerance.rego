@@ -47,7 +47,7 @@ differ if {
 
 number["slump measured"] := {"yours": "load.slump", "right": "order.slump"}
 
-number["tolerance band"] := {"low": input.figure.slump_least, "high": input.figure.slump_most, "unit": "in"}
+number["tolerance band"] := {"low": input.range.slump_least.low, "high": input.range.slump_most.high, "unit": "in"}
 
 number["spread between trucks"] := {"yours": "figure.slump_spread", "right": "figure.slump_spread_allowed"}
 

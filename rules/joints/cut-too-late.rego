@@ -6,7 +6,7 @@
 #   severity: fix
 #   why: "The slab begins to shorten in its first night, while it is weakest. A saw that comes after that cuts beside cracks that are already there, though they may not show for days."
 #   do: "Cut as soon as the edges of the cut no longer ravel, even at night. Check with the saw rather than the clock, and begin with the longest lines."
-#   numbers: ["window in hours for this saw and temperature"]
+#   numbers: ["sawing window in hours for this saw and temperature"]
 #   cautions: [dust]
 package practice.joints["cut-too-late"]
 
@@ -20,7 +20,7 @@ wrong contains "the saw comes after the slab has begun to crack by itself" if {
 	input.joints.cut_after > input.figure.saw_latest
 }
 
-number["window in hours for this saw and temperature"] := {
+number["sawing window in hours for this saw and temperature"] := {
 	"yours": "joints.cut_after",
 	"right": "range.saw_latest.low",
 	"low": input.range.saw_first.low,
