@@ -13,6 +13,7 @@ import (
 func (s *solver) derive() {
 	s.spanFacts(false)
 	s.start()
+	s.notTheSlab()
 	s.onGround()
 	s.wallJoints()
 	s.alongWith()

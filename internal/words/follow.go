@@ -124,6 +124,18 @@ var (
 	storeys = set([]string{"second", "third", "fourth", "fifth", "upper", "top", "2nd", "3rd"})
 )
 
+// notTheSlab takes back a wall, a column or a footing that was read as what is placed where joints are cut and a slab is named: it only
+// stands beside.
+func (s *solver) notTheSlab() {
+	if !s.is("member.use", "wall") && !s.is("member.use", "column") && !s.is("member.use", "footing") {
+		return
+	}
+	jointed := s.has("joints.spacing") || s.has("joints.saw") || s.has("joints.panel_length") || s.has("joints.cut_after") || s.has("finish.final") || s.has("finish.machine")
+	if jointed && slices.ContainsFunc(s.items, func(it item) bool { return it.kind == aWord && (flat[it.text] || it.text == "bay") }) {
+		s.drop("member.use")
+	}
+}
+
 // beside says whether the word at item i names what is not there, or what the slab only lies beside: "no walls up", "along the
 // wall".
 func (s *solver) beside(i int) bool {

@@ -97,7 +97,7 @@ func within(v float64, unit string, n interval) bool {
 // alike says whether two names share a word that says something.
 func alike(a, b string) bool {
 	for w := range strings.FieldsSeq(strings.ToLower(a)) {
-		if w = strings.Trim(w, ",()"); len(w) < 4 || dull[w] {
+		if w = strings.Trim(w, ",()"); len(w) < 4 && !short[w] || dull[w] {
 			continue
 		}
 		if strings.Contains(strings.ToLower(b), strings.TrimSuffix(w, "s")) {
@@ -106,5 +106,8 @@ func alike(a, b string) bool {
 	}
 	return false
 }
+
+// short are the words of three letters that say something.
+var short = map[string]bool{"age": true, "air": true, "gap": true}
 
 var dull = map[string]bool{"with": true, "this": true, "that": true, "from": true, "needed": true, "least": true, "largest": true, "most": true, "than": true, "before": true, "after": true, "allowed": true, "time": true}
