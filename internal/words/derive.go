@@ -14,6 +14,7 @@ func (s *solver) derive() {
 	s.spanFacts(false)
 	s.start()
 	s.notTheSlab()
+	s.notClaimed()
 	s.onGround()
 	s.wallJoints()
 	s.alongWith()

@@ -124,6 +124,26 @@ var (
 	storeys = set([]string{"second", "third", "fourth", "fifth", "upper", "top", "2nd", "3rd"})
 )
 
+// notClaimed takes back what steel is said not to be for: "they don't claim it stops cracks".
+func (s *solver) notClaimed() {
+	at, ok := s.stated["steel.purpose"]
+	if !ok || !s.is("steel.purpose", "prevent cracks") {
+		return
+	}
+	for i := range s.items {
+		if s.items[i].start < s.out.Facts[at].at {
+			continue
+		}
+		for j := max(0, i-5); j < i; j++ {
+			if s.items[j].kind == aWord && s.negatorAt(j) > 0 {
+				s.drop("steel.purpose")
+				return
+			}
+		}
+		return
+	}
+}
+
 // notTheSlab takes back a wall, a column or a footing that was read as what is placed where joints are cut and a slab is named: it only
 // stands beside.
 func (s *solver) notTheSlab() {
