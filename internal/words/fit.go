@@ -136,6 +136,9 @@ func (s *solver) roleFit(f *fit) float64 {
 
 // convert gives the number in another unit.
 func convert(n number, from, to string) (number, bool) {
+	if from == to {
+		return n, true
+	}
 	low, err := quantity.Quantity{Value: n.low, Unit: from}.In(to)
 	if err != nil {
 		return n, false

@@ -160,8 +160,7 @@ func (r *Reader) add(phrases []string, u use) error {
 		if err != nil {
 			return err
 		}
-		u.pattern, p.index = p, r.patterns
-		r.patterns++
+		u.pattern = p
 		e := &p.elements[p.anchor]
 		first := e.first()
 		slices.Sort(first)

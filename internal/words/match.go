@@ -1,7 +1,5 @@
 package words
 
-import "slices"
-
 // match is one place where a pattern fits.
 type match struct {
 	use        use
@@ -43,21 +41,22 @@ func (r *reading) find() []match {
 		present[r.items[i].id], present[r.items[i].exact] = true, true
 	}
 	var found []match
-	possible := make([]int8, r.patterns) // of each pattern: 1 when all its words stand in the text, -1 when one does not
+	alive := make([][]*use, len(r.index)) // of each id that stands in the text, the patterns all of whose words do
+	sought := make([]bool, len(r.index))
+	pool := make([]*use, 0, 4096)
 	for i := range r.items {
 		it := &r.items[i]
 		for k, id := range [2]int32{it.id, it.exact} {
 			if id == 0 || int(id) >= len(r.index) || k == 1 && id == it.id {
 				continue
 			}
-			for _, u := range r.index[id] {
-				p := u.pattern
-				if possible[p.index] == 0 {
-					possible[p.index] = whole(p.needs, present)
-				}
-				if possible[p.index] < 0 {
-					continue
-				}
+			if !sought[id] {
+				sought[id] = true
+				from := len(pool)
+				pool = standing(pool, r.index[id], present)
+				alive[id] = pool[from:len(pool):len(pool)]
+			}
+			for _, u := range alive[id] {
 				if m, ok := r.matchAt(u, i); ok {
 					found = append(found, m)
 				}
@@ -80,18 +79,35 @@ func (r *reading) identify(it *item) {
 	}
 }
 
-// whole is 1 when every word that a pattern needs stands somewhere in the text, else -1.
-func whole(needs [][]int32, present []bool) int8 {
-	for _, need := range needs {
-		if !slices.ContainsFunc(need, func(id int32) bool { return present[id] }) {
-			return -1
+// standing adds the uses whose patterns have all their words somewhere in the text.
+func standing(list []*use, uses []use, present []bool) []*use {
+	for k := range uses {
+		if uses[k].pattern.whole(present) {
+			list = append(list, &uses[k])
 		}
 	}
-	return 1
+	return list
+}
+
+// whole says whether every word that the pattern needs stands somewhere in the text.
+func (p *pattern) whole(present []bool) bool {
+	for _, need := range p.needs {
+		some := false
+		for _, id := range need {
+			if present[id] {
+				some = true
+				break
+			}
+		}
+		if !some {
+			return false
+		}
+	}
+	return true
 }
 
 // matchAt matches a pattern with its anchor at item i.
-func (r *reading) matchAt(u use, i int) (match, bool) {
+func (r *reading) matchAt(u *use, i int) (match, bool) {
 	p := u.pattern
 	at := -1
 	end, ok := r.forward(p.elements[p.anchor:], i, &at, true)
@@ -102,7 +118,7 @@ func (r *reading) matchAt(u use, i int) (match, bool) {
 	if !ok {
 		return match{}, false
 	}
-	m := match{use: u, start: start, end: end, at: at}
+	m := match{use: *u, start: start, end: end, at: at}
 	for k := start; k < end; k++ {
 		it := &r.items[k]
 		if it.negBy >= 0 && (it.negBy < start || it.negBy >= end) && it.kind == aWord && !it.filler {

@@ -28,7 +28,6 @@ type pattern struct {
 	negated  bool
 	blind    bool      // to negation
 	far      bool      // holds a **
-	index    int       // among all patterns
 	needs    [][]int32 // for each word that must be there, the ids it may begin with
 }
 
@@ -88,6 +87,7 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 			best, p.anchor = cost, i
 		}
 	}
+	slices.SortStableFunc(p.needs, func(a, b []int32) int { return len(a) - len(b) }) // the rarest is looked for first
 	for i, e := range p.elements {
 		if p.anchor < 0 && e.what == 'x' {
 			p.anchor = i // a size is rare enough to look for

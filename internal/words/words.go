@@ -31,7 +31,6 @@ type Reader struct {
 	spans      []span
 	echoed     [][2]int // facts that have the same value when their phrase is said
 	index      [][]use  // patterns by the id of the first stem of their anchor
-	patterns   int      // how many there are
 
 	unsaidFacts []unsaid                   // what goes without saying
 	unsaidWords map[string]map[string]bool // the words that speak of its subjects, by the name of their list
