@@ -1,6 +1,10 @@
 package words
 
-import "hearsay/internal/quantity"
+import (
+	"slices"
+
+	"hearsay/internal/quantity"
+)
 
 // falls reads a fall that is told as so much over a length ("an inch in ten feet", "2 inches over 12 ft"), and turns the sign of a fall that
 // runs toward the building.
@@ -14,8 +18,10 @@ func (s *solver) falls() {
 		for k < len(s.items) && k < q+7 && s.items[k].kind == aWord && (s.items[k].filler || over[s.items[k].text] || buildings[s.items[k].text]) {
 			k++
 		}
-		if k == q+1 || k >= len(s.items) || s.items[k].kind != aQuantity || len(s.items[k].units) == 0 {
-			continue
+		if k >= len(s.items) || s.items[k].kind != aQuantity || len(s.items[k].units) == 0 {
+			if k = s.runBefore(q); k < 0 {
+				continue
+			}
 		}
 		run := &s.items[k]
 		up, err1 := quantity.Quantity{Value: rise.num.low, Unit: rise.units[0]}.In("in")
@@ -23,9 +29,25 @@ func (s *solver) falls() {
 		if err1 != nil || err2 != nil || along.Value <= 0 || s.has("member.fall") {
 			continue
 		}
-		s.used[q], s.used[k] = true, true
-		s.state("member.fall", plainNumber(round4(up.Value/along.Value))+" in/ft", s.words(q, k), "", rise.start)
+		s.used[q] = true
+		if k > q {
+			s.used[k] = true // before it, the run is the length or the width, too
+		}
+		s.state("member.fall", plainNumber(round4(up.Value/along.Value))+" in/ft", s.words(min(q, k), max(q, k)), "", rise.start)
 	}
+}
+
+// runBefore finds the length that was told before the fall over it: "it runs 12 feet out and drops 3 inches".
+func (s *solver) runBefore(q int) int {
+	if !slices.ContainsFunc(s.items[q:min(len(s.items), q+9)], func(it item) bool { return buildings[it.text] }) {
+		return -1
+	}
+	for k := q - 1; k >= max(0, q-14); k-- {
+		if it := &s.items[k]; it.kind == aQuantity && len(it.units) > 0 && (it.units[0] == "ft" || it.units[0] == "m") && it.num.single() {
+			return k
+		}
+	}
+	return -1
 }
 
 var over = set([]string{"over", "every", "across", "per", "in", "for", "toward", "towards", "away", "from", "off", "back", "down", "fall", "drop", "slope", "pitch", "street", "yard", "alley", "drain"})

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"fmt"
+	"math"
 	"slices"
 	"strings"
 )
@@ -62,6 +64,7 @@ func (s *solver) onlySlump() {
 
 // reinforcement takes a bar size as said of bars, and a wire size as said of mesh.
 func (s *solver) reinforcement() {
+	s.barArea()
 	if i, ok := s.stated["steel.kind"]; ok && s.has("steel.bar_size") && s.has("steel.spacing") && s.out.Facts[i].Value != "mats" {
 		s.out.Facts[i].Value = "bars" // the fibers or the mesh come on top
 	}
@@ -237,19 +240,37 @@ func (s *solver) drop(path string) {
 	}
 }
 
-// barsInInches reads the size of bars that is told as their thickness: "half inch bars", "5/8 rebar".
+// barsInInches reads the size of bars that is told as their thickness: "half inch bars", "5/8 rebar", "12 mm rods".
 func (s *solver) barsInInches() {
 	for q := 0; q+1 < len(s.items); q++ {
 		it := &s.items[q]
 		next := s.items[q+1].text
-		if it.kind != aQuantity || s.used[q] || s.has("steel.bar_size") || len(it.units) > 0 && it.units[0] != "in" || next != "bars" && next != "bar" && next != "rebar" {
+		if it.kind != aQuantity || s.used[q] || s.has("steel.bar_size") || !it.num.single() || next != "bars" && next != "bar" && next != "rebar" && next != "rods" {
 			continue
 		}
-		if n := it.num.low * 8; it.num.single() && it.num.part && n == float64(int(n)) && n >= 3 && n <= 11 {
+		if len(it.units) > 0 && it.units[0] == "mm" && it.num.low >= 6 && it.num.low <= 40 {
+			s.used[q] = true
+			s.bar = it
+			continue
+		}
+		if len(it.units) > 0 && it.units[0] != "in" {
+			continue
+		}
+		if n := it.num.low * 8; it.num.part && n == float64(int(n)) && n >= 3 && n <= 11 {
 			s.used[q] = true
 			s.state("steel.bar_size", plainNumber(n)+" bar", s.words(q, q+1), "", it.start)
 		}
 	}
+}
+
+// barArea states the steel area of bars whose thickness is told in millimeters, which no bar number names.
+func (s *solver) barArea() {
+	spacing, ok := s.valueOf("steel.spacing", "mm")
+	if !ok || s.bar == nil || s.has("steel.area") {
+		return
+	}
+	d := s.bar.num.low
+	s.state("steel.area", fmt.Sprintf("%.4g mm2/m", math.Pi/4*d*d*1000/spacing), plainNumber(d)+" mm bars", fmt.Sprintf("It is the area of {%s mm} bars {%s mm} apart.", plainNumber(d), plainNumber(math.Round(spacing))), s.bar.start)
 }
 
 // cone takes a second measured slump that is the one wanted as what came of it: "came at 3, bring it to 6 … six on the cone".

@@ -23,6 +23,7 @@ type solver struct {
 	holds     map[*match]int
 	fits      map[int][]fit // by item
 	gauged    map[int]bool  // sizes of mesh whose gauge was told
+	bar       *item         // the thickness of the bars in millimeters
 	readings  int           // how many readings of moisture were told
 	out       Reading
 	stated    map[string]int // path to index in out.Facts
