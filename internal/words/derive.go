@@ -15,6 +15,7 @@ func (s *solver) derive() {
 	s.start()
 	s.notTheSlab()
 	s.notClaimed()
+	s.notForSlump()
 	s.onGround()
 	s.wallJoints()
 	s.alongWith()

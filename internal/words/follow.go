@@ -147,6 +147,13 @@ func (s *solver) notClaimed() {
 	}
 }
 
+// notForSlump takes back a purpose of added water where only the water on the aggregates is spoken of, and none is added.
+func (s *solver) notForSlump() {
+	if s.has("water.purpose") && !s.has("water.added") && !s.has("load.slump_wanted") && (s.has("mix.moisture_correction") || s.has("mix.fine_moisture")) {
+		s.drop("water.purpose")
+	}
+}
+
 // notTheSlab takes back a wall, a column or a footing that was read as what is placed where joints are cut and a slab is named: it only
 // stands beside.
 func (s *solver) notTheSlab() {
