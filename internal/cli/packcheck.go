@@ -38,7 +38,7 @@ func (a *app) packCheck() *cobra.Command {
 			}
 			fmt.Fprintf(a.out, "pack %s, by %s: it can be used (%s; %d practices in all, revision %s)\n", p.Name, p.By, strings.Join(contents(book, p, own), ", "), len(book.Practices()), book.Revision())
 			if left := notRead(args[0]); len(left) > 0 {
-				fmt.Fprintf(a.out, "not read: %s (a pack is its pack.yaml, rules/ and corpus/)\n", strings.Join(left, ", "))
+				fmt.Fprintf(a.out, "not read: %s (a pack is its pack.yaml, rules/, corpus/ and jobs/)\n", strings.Join(left, ", "))
 			}
 			fmt.Fprintln(a.out, book.Made().Line())
 			return nil
@@ -52,10 +52,13 @@ func (a *app) packTest() *cobra.Command {
 	var keyFile string
 	c := &cobra.Command{
 		Use:   "test DIR",
-		Short: "Run the Rego tests of a pack over the whole rulebook",
-		Args:  cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
-			book, _, err := a.bookWith(args[0], keyFile)
+		Short: "Run the Rego tests of a pack over the whole rulebook, and judge its jobs",
+		Long: `Test runs the Rego tests that stand beside the rules, and judges the two jobs of each practice
+of the pack, jobs/<topic>/<name>.yaml: in the one under wrong it must be wrong, with every
+number it lists, and its correction must put it right; in the one under right it must be right.`,
+		Args: cobra.ExactArgs(1),
+		RunE: func(c *cobra.Command, args []string) error {
+			book, p, err := a.bookWith(args[0], keyFile)
 			if err != nil {
 				return err
 			}
@@ -63,6 +66,11 @@ func (a *app) packTest() *cobra.Command {
 			if err != nil {
 				return badInput{err}
 			}
+			jobs, unproven, err := book.RunJobs(c.Context(), p)
+			if err != nil {
+				return badInput{err}
+			}
+			results = append(results, jobs...)
 			failed := 0
 			for _, r := range results {
 				if r.Failure != "" {
@@ -70,7 +78,10 @@ func (a *app) packTest() *cobra.Command {
 					fmt.Fprintf(a.out, "FAIL %s: %s\n", r.Name, r.Failure)
 				}
 			}
-			fmt.Fprintf(a.out, "%d tests, %d failed\n", len(results), failed)
+			for _, id := range unproven {
+				fmt.Fprintf(a.out, "no jobs prove %s: write jobs/%[1]s.yaml with a job under wrong: and one under right:\n", id)
+			}
+			fmt.Fprintf(a.out, "%d tests, %d of them on jobs, %d failed\n", len(results), len(jobs), failed)
 			fmt.Fprintln(a.out, book.Made().Line())
 			if failed > 0 {
 				a.status = exitWrong
@@ -90,7 +101,7 @@ func notRead(path string) []string {
 	}
 	var left []string
 	for _, e := range entries {
-		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains([]string{"pack.yaml", "rules", "corpus"}, name) {
+		if name := e.Name(); !strings.HasPrefix(name, ".") && !slices.Contains([]string{"pack.yaml", "rules", "corpus", "jobs"}, name) {
 			left = append(left, name)
 		}
 	}

@@ -37,7 +37,7 @@ const (
 	mostRules = 1 << 20
 )
 
-// packFile says whether a file is one of a pack: its head, its signature and what lies below rules/ and corpus/. Whatever else
+// packFile says whether a file is one of a pack: its head, its signature and what lies below rules/, corpus/ and jobs/. Whatever else
 // lies beside them is not looked at, and nor are the hidden files and copies that editors leave.
 func packFile(name string) bool {
 	base := path.Base(name)
@@ -48,7 +48,7 @@ func packFile(name string) bool {
 	case strings.HasPrefix(base, ".") || strings.HasSuffix(base, "~"):
 		return false
 	}
-	return first == "rules" || first == "corpus"
+	return first == "rules" || first == "corpus" || first == "jobs"
 }
 
 // OpenPack reads a pack from its folder, within bounds. With a key it must carry a good signature.
@@ -139,7 +139,7 @@ func (p *Pack) head(e document.Entry[any]) error {
 
 // packPlaces are the files that something reads.
 var packPlaces = regexp.MustCompile(`^(pack\.yaml|\.signatures\.json|rules/(facts|sources|cautions)\.yaml|rules/limits/[a-z0-9_]+\.yaml|rules/[a-z][a-z0-9_]*/[a-z0-9_-]+\.rego` +
-	`|corpus/(words|unsaid|synonyms)\.yaml|corpus/(es/)?[a-z][a-z0-9_-]*/[a-z0-9_-]+\.md)$`)
+	`|jobs/[a-z][a-z0-9_]*/[a-z0-9_-]+\.yaml|corpus/(words|unsaid|synonyms)\.yaml|corpus/(es/)?[a-z][a-z0-9_-]*/[a-z0-9_-]+\.md)$`)
 
 // checkFiles refuses a file that nothing would read, and text that is not what it seems.
 func checkFiles(files folder.Memory) error {
@@ -154,7 +154,7 @@ func checkFiles(files folder.Memory) error {
 		}
 		if !packPlaces.MatchString(name) {
 			return fmt.Errorf("%s: nothing reads this file: there are rules/facts.yaml, rules/sources.yaml, rules/cautions.yaml, rules/limits/<topic>.yaml, "+
-				"rules/<topic>/<name>.rego, corpus/words.yaml, corpus/unsaid.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
+				"rules/<topic>/<name>.rego, jobs/<topic>/<name>.yaml, corpus/words.yaml, corpus/unsaid.yaml, corpus/synonyms.yaml and corpus/<topic>/<name>.md, in small letters and digits", name)
 		}
 		if err := checkFile(name, text); err != nil {
 			return err
