@@ -52,6 +52,15 @@ func (r *reading) compound(it item, j int) (item, int) {
 			}
 		}
 	}
+	if it.units[0] == "h" && it.num.single() && !it.num.part {
+		if n, k := r.v.oneNumber(r.ts, j); k > j && minutesAfter(r.ts, j, n) {
+			if _, l := r.v.unitAt(r.ts, k); l == k { // "3 h 40 at 90 F"
+				it.num.low += n.low / 60
+				it.num.high, it.num.part = it.num.low, true
+				return it, k
+			}
+		}
+	}
 	if it.units[0] == "ft" && it.num.single() && !it.num.part {
 		if n, k := r.v.oneNumber(r.ts, j); k > j && n.low < 12 && n.low > 0 && measured[text(r.ts, k)] {
 			it.num.low += n.low / 12 // "eight foot two high"
@@ -65,6 +74,18 @@ func (r *reading) compound(it item, j int) (item, int) {
 	}
 	return it, j
 }
+
+// minutesAfter says whether the number at token i, right after hours, is of minutes without their unit: two digits below sixty,
+// and nothing after it that it counts.
+func minutesAfter(ts []token, i int, n number) bool {
+	if n.part || n.spelled || n.low < 10 || n.low >= 60 {
+		return false
+	}
+	next := text(ts, i+1)
+	return next == "" || afterMinutes[next]
+}
+
+var afterMinutes = set([]string{".", ",", ";", ":", "!", "?", "at", "after", "in", "since", "from", "between", "before", "later", "until", "till", "and", "old", "gap", "on", "with"})
 
 // measured are the words after a length that say what it is of.
 var measured = set([]string{"high", "tall", "wide", "long", "deep", "across"})

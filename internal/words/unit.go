@@ -105,8 +105,8 @@ func (v *vocabulary) perUnit(ts []token, i int, first []string) ([]string, int) 
 		}
 	}
 	second, j := v.plainUnit(ts, at)
-	if j == at {
-		return nil, i
+	if j == at || (first[0] == "F" || first[0] == "C" || first[0] == "deg?") && (text(ts, at) == "night" || text(ts, at-1) == "every" || text(ts, at-1) == "each") {
+		return nil, i // no temperature is one of a night: "20 F every night"
 	}
 	var units []string
 	for _, a := range first {
