@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hearsay/internal/limit"
+	"hearsay/internal/quantity"
 )
 
 // changed says what packs changed in a practice: the rule itself, its being switched off, the limits it reads, the facts it
@@ -45,7 +46,11 @@ func changedLimit(l *limit.Limit) string {
 	if l.Was == nil {
 		return fmt.Sprintf("%s: set by pack %s", l.What, l.Pack)
 	}
-	return fmt.Sprintf("%s: %v by pack %s, built in %v", l.What, l.Value, l.Pack, l.Was.Value)
+	unit := ""
+	if _, table := l.Value.(map[string]any); !table && l.Unit != "" {
+		unit = " " + quantity.Symbol(l.Unit)
+	}
+	return fmt.Sprintf("%s: %v%s by pack %s, built in %v%s", l.What, l.Value, unit, l.Pack, l.Was.Value, unit)
 }
 
 // factsOf lists the facts that a practice reads, itself or through its figures.
