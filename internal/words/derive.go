@@ -16,6 +16,7 @@ func (s *solver) derive() {
 	s.notTheSlab()
 	s.notClaimed()
 	s.notForSlump()
+	s.notDays()
 	s.onGround()
 	s.wallJoints()
 	s.alongWith()

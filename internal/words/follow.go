@@ -147,6 +147,20 @@ func (s *solver) notClaimed() {
 	}
 }
 
+// notDays takes back days of protection that are a pace: "one layer a day".
+func (s *solver) notDays() {
+	at, ok := s.stated["protection.days"]
+	if !ok || !s.is("protection.removal", "gradual") {
+		return
+	}
+	for _, pace := range []string{"a day", "per day", "each day", "every day"} {
+		if strings.HasSuffix(strings.ToLower(s.out.Facts[at].Text), pace) {
+			s.drop("protection.days")
+			return
+		}
+	}
+}
+
 // notForSlump takes back a purpose of added water where only the water on the aggregates is spoken of, and none is added.
 func (s *solver) notForSlump() {
 	if s.has("water.purpose") && !s.has("water.added") && !s.has("load.slump_wanted") && (s.has("mix.moisture_correction") || s.has("mix.fine_moisture")) {
