@@ -49,7 +49,7 @@ func listen(reader *words.Reader) func(string, time.Time) ([]desk.Said, []string
 		read := reader.Read(text, at)
 		said := make([]desk.Said, 0, len(read.Facts))
 		for _, f := range read.Facts {
-			said = append(said, desk.Said{Fact: f.Path, Value: f.Value, Text: f.Text})
+			said = append(said, desk.Said{Fact: f.Path, Value: f.Value, Text: f.Text, Taken: f.Taken})
 		}
 		unread := make([]string, 0, len(read.Unread))
 		for _, u := range read.Unread {

@@ -18,6 +18,7 @@ type Said struct {
 	Fact  string
 	Value any // as job.State takes it
 	Text  string
+	Taken bool // nobody said it: it goes without saying
 }
 
 // Listen reads plain words: the facts in them, and what looks like a fact but could not be read.
@@ -102,12 +103,12 @@ func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, 
 	f, _ := d.book.Facts.Fact(q.Fact)
 	text := strings.TrimSpace(line)
 	if _, ok := f.Choice("none"); ok && saysNo(text) {
-		return Said{q.Fact, "none", text}, true, ""
+		return Said{Fact: q.Fact, Value: "none", Text: text}, true, ""
 	}
 	var err error
 	for _, try := range []string{text, text + " " + f.Unit} {
 		if err = d.Job.Clone().Replace(d.book.Facts, q.Fact, try); err == nil {
-			return Said{q.Fact, try, text}, true, ""
+			return Said{Fact: q.Fact, Value: try, Text: text}, true, ""
 		}
 	}
 	if _, bare := strconv.ParseFloat(text, 64); bare == nil && f.Kind == job.KindQuantity {
@@ -119,11 +120,22 @@ func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, 
 // take puts a fact into the job. What was said later counts; what contradicts the rest is refused, and the rest stays.
 func (d *Desk) take(s Said, r *Reply) {
 	before, had := d.Job.Find(s.Fact)
+	if s.Taken && had {
+		return
+	}
 	next := d.Job.Clone()
 	next.Drop(s.Fact)
-	err := next.StateFrom(d.book.Facts, job.Stated{Text: s.Text}, s.Fact, s.Value)
+	err := next.StateFrom(d.book.Facts, job.Stated{Text: s.Text, Taken: s.Taken}, s.Fact, s.Value)
 	if err == nil {
 		err = next.Follow(d.book.Facts)
+	}
+	if err != nil && !s.Taken { // what only goes without saying gives way
+		if next.DropTaken(); next.Follow(d.book.Facts) == nil {
+			err = nil
+		}
+	}
+	if err != nil && s.Taken {
+		return
 	}
 	if err != nil {
 		r.Problems = append(r.Problems, err.Error())
@@ -132,6 +144,9 @@ func (d *Desk) take(s Said, r *Reply) {
 	d.Job = next
 	now, _ := next.Find(s.Fact)
 	text := fmt.Sprintf("%s: %s", now.Fact.Name, Spoken(now, quantity.US))
+	if s.Taken {
+		text += " (taken for granted; say so if it is not)"
+	}
 	if had && before.From == "" {
 		text += fmt.Sprintf(" (was %s)", Spoken(before, quantity.US))
 	}

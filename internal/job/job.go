@@ -26,6 +26,7 @@ type Stated struct {
 	Value  any
 	Text   string // the words it was read from
 	From   string // "" when stated; otherwise the fact it follows from
+	Taken  bool   // nobody said it: it goes without saying
 	Line   int    // 0 when it was not read from a file
 	Column int
 }
@@ -127,9 +128,18 @@ func (j *Job) put(s Stated) {
 
 // Drop takes a fact out, with everything that was only implied; call Follow again afterwards.
 func (j *Job) Drop(path string) {
+	j.keep(func(s Stated) bool { return s.Fact.Path != path })
+}
+
+// DropTaken takes out what only goes without saying, with everything that was only implied; call Follow again afterwards.
+func (j *Job) DropTaken() {
+	j.keep(func(s Stated) bool { return !s.Taken })
+}
+
+func (j *Job) keep(stays func(Stated) bool) {
 	kept := j.Stated[:0:0]
 	for _, s := range j.Stated {
-		if s.Fact.Path != path && s.From == "" {
+		if s.From == "" && stays(s) {
 			kept = append(kept, s)
 		}
 	}

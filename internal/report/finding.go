@@ -35,6 +35,7 @@ type Understood struct {
 	Text  string `json:"text"`
 	From  string `json:"from,omitempty"` // the fact it follows from, where it was not said
 	Name  string `json:"name"`
+	Taken bool   `json:"taken,omitempty"` // nobody said it: it goes without saying
 }
 
 // Finding is what one practice came out as.
@@ -141,7 +142,7 @@ func (p *Reporter) around(r *rulebook.Review) *Review {
 	out := &Review{Made: p.book.Made(), Title: r.Job.Title, System: system, Follows: []Understood{}, Unread: []string{}, Warnings: []string{}, Findings: []Finding{}, Questions: []Question{}}
 	out.Understood = make([]Understood, 0, len(r.Job.Stated))
 	for _, s := range r.Job.Stated {
-		if s.From != "" {
+		if s.From != "" || s.Taken {
 			out.Follows = append(out.Follows, understood(s, system))
 			continue
 		}
@@ -174,7 +175,7 @@ func worstFirst(judged []*rulebook.Judgement) []*rulebook.Judgement {
 }
 
 func understood(s job.Stated, system quantity.System) Understood {
-	u := Understood{Fact: s.Fact.Path, Value: s.Value, Unit: s.Fact.Unit, Text: s.Text, From: s.From, Name: s.Fact.Name}
+	u := Understood{Fact: s.Fact.Path, Value: s.Value, Unit: s.Fact.Unit, Text: s.Text, From: s.From, Name: s.Fact.Name, Taken: s.Taken}
 	if v, ok := s.Value.(float64); ok && s.Fact.Kind == job.KindQuantity {
 		q := quantity.Quantity{Value: v, Unit: s.Fact.Unit}.To(system)
 		u.Value, u.Unit = q.Value, q.Unit

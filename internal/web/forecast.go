@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"hearsay/internal/forecast"
+	"hearsay/internal/job"
 	"hearsay/internal/quantity"
 	"hearsay/internal/store"
 )
@@ -115,6 +116,6 @@ func (s *Server) startInForecast(u *understood, c store.Content) {
 		if !at.IsZero() {
 			text += " after " + at.Format("Jan 2, 3:04 pm")
 		}
-		u.take(s.Book.Facts, forecast.StartFact, forecast.Written(hour), text)
+		u.take(s.Book.Facts, forecast.StartFact, forecast.Written(hour), job.Stated{Text: text})
 	}
 }

@@ -143,7 +143,7 @@ func (v *reviewed) verdict(t texts, r *report.Review) {
 func (v *reviewed) chips(b *rulebook.Book, u *understood, action string, system quantity.System) {
 	for _, s := range u.Job.Stated {
 		c := chip{Action: action, Fact: s.Fact.Path, Name: s.Fact.Name, Value: value(s, system), Field: filled(s, system)}
-		if u.Spoken[s.Fact.Path] {
+		if u.Spoken[s.Fact.Path] && !s.Taken {
 			c.Words = s.Text
 		}
 		if f, ok := b.Facts.Fact(s.From); ok {

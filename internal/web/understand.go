@@ -37,7 +37,7 @@ func (s *Server) understand(c store.Content) *understood {
 	u := &understood{Job: job.New(), Spoken: map[string]bool{}}
 	u.Job.Title, u.Job.NotKnown = c.Title, c.Skipped
 	for _, st := range c.Stated {
-		u.take(s.Book.Facts, st.Fact, st.Written, textOf(st.Written))
+		u.take(s.Book.Facts, st.Fact, st.Written, job.Stated{Text: textOf(st.Written)})
 	}
 	s.hear(u, c.Said, c.SaidAt, c.Dropped)
 	s.startInForecast(u, c)
@@ -59,7 +59,7 @@ func (s *Server) hear(u *understood, said string, at time.Time, dropped []string
 		case slices.Contains(dropped, fact.Path):
 			u.Dropped = append(u.Dropped, fact)
 		case known && old.From == "" && (!u.Spoken[fact.Path] || old.Fact.Same(old.Value, fact.Value)): // answered, or said again
-		case u.take(s.Book.Facts, fact.Path, fact.Value, fact.Text):
+		case u.take(s.Book.Facts, fact.Path, fact.Value, job.Stated{Text: fact.Text, Taken: fact.Taken}):
 			u.Spoken[fact.Path] = true
 			if fact.Note != "" {
 				u.Job.Warnings = append(u.Job.Warnings, fact.Note)
@@ -84,19 +84,22 @@ func textOf(written any) string {
 	return ""
 }
 
-// take puts a fact into the job, or notes why it cannot.
-func (u *understood) take(facts *job.Dictionary, path string, value any, text string) bool {
+// take puts a fact into the job, or notes why it cannot, save for what only goes without saying.
+func (u *understood) take(facts *job.Dictionary, path string, value any, as job.Stated) bool {
 	next := u.Job.Clone()
-	err := next.StateFrom(facts, job.Stated{Text: text}, path, value)
+	err := next.StateFrom(facts, as, path, value)
 	if err == nil {
 		err = next.Follow(facts)
+	}
+	if err != nil && as.Taken {
+		return false
 	}
 	if err != nil {
 		name := path
 		if f, ok := facts.Fact(path); ok {
 			name = f.Name
 		}
-		u.Refused = append(u.Refused, refusal{path, name, text, err.Error()})
+		u.Refused = append(u.Refused, refusal{path, name, as.Text, err.Error()})
 		return false
 	}
 	u.Job = next

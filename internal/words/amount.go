@@ -70,6 +70,7 @@ func (r *reading) quantityAt(i int) (item, int) {
 
 // unitAfter reads the unit after a number, over "of an" in "three quarters of an inch" and "a" in "half a yard".
 func (r *reading) unitAfter(j int) ([]string, int) {
+	from := j
 	if t := text(r.ts, j-1); (t == "half" || t == "quarter") && (text(r.ts, j) == "a" || text(r.ts, j) == "an") {
 		j++
 	}
@@ -92,7 +93,7 @@ func (r *reading) unitAfter(j int) ([]string, int) {
 			return units, k
 		}
 	}
-	return nil, j
+	return nil, from
 }
 
 // dayNumber reads "at day three" and "Day six we strip": the age in days.

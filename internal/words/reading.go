@@ -19,6 +19,7 @@ type Read struct {
 	Value any    // as a job file would write it
 	Text  string // the words it was read from
 	Note  string // what was taken for granted in reading it; "" as a rule
+	Taken bool   // nobody said it: it goes without saying
 	at    int    // byte in the text
 }
 
@@ -75,18 +76,26 @@ func (f *Read) add(d *job.Dictionary, j *job.Job) string {
 	if !ok {
 		return f.Path + " is not a fact"
 	}
-	if old, stated := j.Find(f.Path); stated && old.From == "" {
+	old, stated := j.Find(f.Path)
+	next := j.Clone()
+	switch {
+	case stated && f.Taken:
+		return ""
+	case stated && old.Taken:
+		next.Drop(f.Path)
+	case stated && old.From == "":
 		if fact.Same(old.Value, f.Value) {
 			return ""
 		}
 		return fmt.Sprintf("The %s is said twice, “%s” and “%s”: the first is taken. Say which is right.", fact.Name, old.Text, f.Text)
 	}
-	next := j.Clone()
-	if err := next.StateFrom(d, job.Stated{Text: f.Text}, f.Path, f.Value); err != nil {
+	if err := next.StateFrom(d, job.Stated{Text: f.Text, Taken: f.Taken}, f.Path, f.Value); err != nil {
 		return fmt.Sprintf("“%s” is not taken as the %s: %v.", f.Text, fact.Name, err)
 	}
 	if err := next.Clone().Follow(d); err != nil {
-		return fmt.Sprintf("“%s” is left out: %v.", f.Text, err)
+		if next.DropTaken(); f.Taken || next.Clone().Follow(d) != nil { // what only goes without saying gives way
+			return fmt.Sprintf("“%s” is left out: %v.", f.Text, err)
+		}
 	}
 	if f.Note != "" {
 		next.Warnings = append(next.Warnings, f.Note)

@@ -65,6 +65,7 @@ func (k known) take(path, value, since, note string) {
 		text, at = k.out.Facts[i].Text, k.out.Facts[i].at
 	}
 	k.state(path, value, text, "It is taken as "+note+".", at)
+	k.out.Facts[len(k.out.Facts)-1].Taken = true
 }
 
 // knows says whether a fact is told or follows.

@@ -40,7 +40,7 @@ func (r *result) facts(d *job.Dictionary, t *totals) {
 		}
 	}
 	for _, s := range j.Stated {
-		if s.From != "" || s.Fact.Kind != job.KindQuantity {
+		if s.From != "" || s.Taken || s.Fact.Kind != job.KindQuantity {
 			continue
 		}
 		t.wrong.of++
