@@ -13,19 +13,19 @@ import (
 func TestWhatGoesWithoutSayingGivesWay(t *testing.T) {
 	r, d := newReader(t)
 	now := time.Date(2026, 11, 25, 9, 0, 0, 0, time.UTC)
-	first := r.Read("Driveway, calcium chloride in it, no blankets, 20 F tonight.", now)
+	first := r.Read("Driveway, no air, rinse water left in the drum, 8 gallons of it, 20 F tonight.", now)
 	j, problems := first.Job(d)
 	require.Empty(t, problems)
-	taken, ok := j.Find("cold.relied_on")
+	taken, ok := j.Find("water.wash_counted")
 	require.True(t, ok)
 	require.True(t, taken.Taken)
-	said := words.Reading{Facts: []words.Read{{Path: "cold.relied_on", Value: false, Text: "not relied on"}}}
+	said := words.Reading{Facts: []words.Read{{Path: "water.wash_counted", Value: true, Text: "counted"}}}
 	require.Empty(t, said.Add(d, j))
-	v, _ := j.Value("cold.relied_on")
-	require.Equal(t, false, v)
-	require.Empty(t, first.Add(d, j), "what was said before stays")
-	v, _ = j.Value("cold.relied_on")
-	require.Equal(t, false, v)
+	v, _ := j.Value("water.wash_counted")
+	require.Equal(t, true, v)
+	require.Empty(t, first.Add(d, j), "what was said stays")
+	v, _ = j.Value("water.wash_counted")
+	require.Equal(t, true, v)
 }
 
 func TestHalfALoadIsNoUnit(t *testing.T) {
