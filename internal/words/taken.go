@@ -98,9 +98,14 @@ func (k known) number(path string) (float64, bool) {
 func (k known) speaks(words map[string]bool) bool {
 	for i := range k.items {
 		it := &k.items[i]
-		if it.kind == aWord && (words[it.text] || words[it.stem]) && it.negBy < 0 && !(heldUp[it.text] && k.beside(i)) {
+		if it.kind == aWord && (words[it.text] || words[it.stem]) && it.negBy < 0 && !(heldUp[it.text] && k.beside(i)) || unitIn(it, words) {
 			return true
 		}
 	}
 	return false
+}
+
+// unitIn says whether the item is a quantity in a unit that stands in the list, as gal/yd3 does.
+func unitIn(it *item, words map[string]bool) bool {
+	return it.kind == aQuantity && it.num.low > 0 && slices.ContainsFunc(it.units, func(u string) bool { return words[u] })
 }
