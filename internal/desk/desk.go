@@ -52,7 +52,7 @@ func New(book *rulebook.Book, listen Listen, j *job.Job) (*Desk, error) {
 // Hear takes one line: an answer to the question asked, or anything else that is said of the job.
 func (d *Desk) Hear(line string) (Reply, error) {
 	question, asked := d.Next()
-	if asked && dontKnow(line) {
+	if asked && (dontKnow(line) || d.senseless(question, line)) {
 		d.Job.NotKnown = append(d.Job.NotKnown, question.Fact)
 		return Reply{Understood: []string{"not known: " + d.name(question.Fact)}}, nil
 	}
@@ -64,7 +64,16 @@ func (d *Desk) Hear(line string) (Reply, error) {
 		return r, nil
 	} else {
 		facts, unread := d.listen(line)
+		if asked && len(facts) == 0 {
+			f, _ := d.book.Facts.Fact(question.Fact)
+			if said, ok := d.inContext(f, line); ok {
+				facts, unread = []Said{said}, nil
+			}
+		}
 		for _, f := range facts {
+			if f.Fact == basis && d.named() {
+				continue // bags that are told beside a strength are the cement in the mix
+			}
 			d.take(f, &r)
 		}
 		r.Unread = unread
@@ -82,16 +91,29 @@ func (d *Desk) Put(s Said, r *Reply) error {
 	return err
 }
 
-func dontKnow(line string) bool {
-	text := strings.Trim(strings.ToLower(strings.TrimSpace(line)), ".!?")
-	text = strings.ReplaceAll(text, "'", "")
-	return slices.Contains([]string{"dont know", "i dont know", "do not know", "no idea", "not sure", "unknown", "skip", "dunno", "dk",
-		"no clue", "couldnt tell you", "cant say", "he didnt say", "she didnt say", "they didnt say", "didnt say", "not known", "nobody knows", "im not sure", "i have no idea", "who knows"}, text)
+// senseless says whether a line is a plain no to a question for a number that is never nought.
+func (d *Desk) senseless(q rulebook.Question, line string) bool {
+	f, _ := d.book.Facts.Fact(q.Fact)
+	return f.Kind == job.KindQuantity && oneOf(plain(line), no) && (f.Usual == nil || f.Usual.Low > 0)
 }
 
-// saysNo says that a line is a plain no, which to a question for the kind of something means that there is none.
-func saysNo(line string) bool {
-	return slices.Contains([]string{"no", "nope", "nah", "none", "nothing", "no way"}, strings.Trim(strings.ToLower(line), ".! "))
+func dontKnow(line string) bool {
+	return oneOf(line, []string{"dont know", "i dont know", "do not know", "i do not know", "no idea", "not sure", "unknown", "skip", "skip it", "pass", "next", "dunno", "dk", "idk", "i dunno",
+		"no clue", "couldnt tell you", "cant say", "he didnt say", "she didnt say", "they didnt say", "didnt say", "not known", "nobody knows", "im not sure", "i have no idea", "who knows", "havent decided",
+		"not decided", "undecided", "he doesnt know", "she doesnt know", "they dont know", "we dont know", "dont know yet", "not yet", "ask me later", "beats me", "hard to say", "no telling", "dont know that", "i wouldnt know", "tbd", "n/a", "na",
+		"whatever you have", "whatever you got", "up to you", "dont care", "doesnt matter", "he doesnt care"})
+}
+
+// basis says whether an order goes by bags alone, which it does not where it names a strength or a ratio.
+const basis = "order.basis"
+
+func (d *Desk) named() bool {
+	for _, path := range []string{"order.strength", "order.ratio_limit", basis} {
+		if _, ok := d.Job.Find(path); ok {
+			return true
+		}
+	}
+	return false
 }
 
 // answer reads a line as the bare answer to the question asked: a value of that fact. A bare number counts in the unit that
@@ -102,11 +124,20 @@ func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, 
 	}
 	f, _ := d.book.Facts.Fact(q.Fact)
 	text := strings.TrimSpace(line)
-	if _, ok := f.Choice("none"); ok && saysNo(text) {
+	agreed, refused := oneOf(text, yes) || oneOf(plain(text), yes), oneOf(text, no) || oneOf(plain(text), no)
+	_, hasNone := f.Choice("none")
+	switch {
+	case refused && hasNone:
 		return Said{Fact: q.Fact, Value: "none", Text: text}, true, ""
+	case f.Kind == job.KindFlag && (agreed || refused):
+		return Said{Fact: q.Fact, Value: agreed && !refused, Text: text}, true, ""
+	case f.Kind == job.KindChoice && agreed:
+		return Said{}, false, "Say which: " + choices(f) + "."
+	case f.Kind == job.KindQuantity && refused && f.Usual != nil && f.Usual.Low <= 0:
+		return Said{Fact: q.Fact, Value: strings.TrimSpace("0 " + f.Unit), Text: text}, true, ""
 	}
 	var err error
-	for _, try := range []string{text, text + " " + f.Unit} {
+	for _, try := range []string{text, text + " " + f.Unit, plain(text), plain(text) + " " + f.Unit} {
 		if err = d.Job.Clone().Replace(d.book.Facts, q.Fact, try); err == nil {
 			return Said{Fact: q.Fact, Value: try, Text: text}, true, ""
 		}
@@ -115,6 +146,15 @@ func (d *Desk) answer(q rulebook.Question, asked bool, line string) (said Said, 
 		return Said{}, false, err.Error()
 	}
 	return Said{}, false, ""
+}
+
+// choices names what may be said.
+func choices(f *job.Fact) string {
+	var names []string
+	for _, c := range f.Choices {
+		names = append(names, c.Value)
+	}
+	return strings.Join(names, ", ")
 }
 
 // take puts a fact into the job. What was said later counts; what contradicts the rest is refused, and the rest stays.
@@ -146,6 +186,9 @@ func (d *Desk) take(s Said, r *Reply) {
 	text := fmt.Sprintf("%s: %s", now.Fact.Name, Spoken(now, quantity.US))
 	if s.Taken {
 		text += " (taken for granted; say so if it is not)"
+	}
+	if had && before.From == "" && now.Fact.Same(before.Value, s.Value) {
+		return
 	}
 	if had && before.From == "" {
 		text += fmt.Sprintf(" (was %s)", Spoken(before, quantity.US))

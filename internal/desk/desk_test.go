@@ -1,6 +1,7 @@
 package desk_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -75,4 +76,73 @@ func TestWhatIsWrongIsSaidOnceAndTakenBack(t *testing.T) {
 	assert.Empty(t, r.Wrong, "it was said before")
 	require.NoError(t, d.Put(desk.Said{Fact: "order.entrained_air", Value: true, Text: "with air"}, &r))
 	assert.Contains(t, r.Mended, "order/no-air-outdoors")
+}
+
+// hears hears the numbers of a line only where the line names the fact.
+func hears(line string) ([]desk.Said, []string) {
+	if strings.Contains(line, "aggregate") && strings.Contains(line, "three quarter") {
+		return []desk.Said{{Fact: "order.aggregate", Value: "0.75 in", Text: "aggregate size three quarter"}}, nil
+	}
+	return nil, nil
+}
+
+// until says that nobody knows until the fact is asked for.
+func until(t *testing.T, d *desk.Desk, want string) {
+	t.Helper()
+	for fact := asked(t, d); fact != want; fact = asked(t, d) {
+		_, err := d.Hear("he doesn't know")
+		require.NoError(t, err)
+	}
+}
+
+func TestPlainAnswersAreRead(t *testing.T) {
+	for _, c := range []struct{ fact, line, understood string }{
+		{"load.temperature", "about 60, I think", "concrete temperature at placing: 60 °F"},
+		{"load.temperature", "it's 15 C", "concrete temperature at placing: 59 °F"},
+		{"cold.accelerator", "he says no", "accelerator: none"},
+		{"order.aggregate", "around three quarter", "largest aggregate size: 0.75 in"},
+		{"order.aggregate", "beats me", "not known: largest aggregate size"},
+		{"order.aggregate", "no", "not known: largest aggregate size"},
+	} {
+		b, err := rulebook.Load(rules.Files)
+		require.NoError(t, err)
+		j := job.New()
+		for path, v := range patio {
+			require.NoError(t, j.State(b.Facts, path, v))
+		}
+		require.NoError(t, j.Follow(b.Facts))
+		d, err := desk.New(b, hears, j)
+		require.NoError(t, err)
+		until(t, d, c.fact)
+		r, err := d.Hear(c.line)
+		require.NoError(t, err)
+		assert.Contains(t, r.Understood, c.understood, c.line)
+	}
+}
+
+func TestYesToAChoiceIsAskedBack(t *testing.T) {
+	d := at(t, patio)
+	until(t, d, "cold.accelerator")
+	r, err := d.Hear("Yes, sir.")
+	require.NoError(t, err)
+	require.Len(t, r.Problems, 1)
+	assert.Contains(t, r.Problems[0], "calcium chloride")
+	assert.Equal(t, "cold.accelerator", asked(t, d))
+}
+
+func TestBagsBesideAStrengthAreNoBasis(t *testing.T) {
+	b, err := rulebook.Load(rules.Files)
+	require.NoError(t, err)
+	j := job.New()
+	require.NoError(t, j.State(b.Facts, "order.strength", "4000 psi"))
+	require.NoError(t, j.Follow(b.Facts))
+	listen := func(string) ([]desk.Said, []string) {
+		return []desk.Said{{Fact: "mix.cementitious", Value: "6 bags/yd3", Text: "six bag"}, {Fact: "order.basis", Value: "bags", Text: "six bag"}}, nil
+	}
+	d, err := desk.New(b, listen, j)
+	require.NoError(t, err)
+	r, err := d.Hear("six bag")
+	require.NoError(t, err)
+	assert.Empty(t, r.Problems)
+	assert.Len(t, r.Understood, 1)
 }

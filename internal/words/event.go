@@ -61,8 +61,8 @@ func (s *solver) happens(event, q int) {
 	if _, ok := s.when[event]; ok || s.used[q] {
 		return
 	}
-	if it.kind == aQuantity && len(it.units) == 0 && s.barsBefore(q) {
-		return // "number fives at 12"
+	if it.kind == aQuantity && len(it.units) == 0 && (s.barsBefore(q) || s.wordAt(q-1) == "to" && sinking[s.wordAt(q-2)]) {
+		return // "number fives at 12", "going to 10 tomorrow night"
 	}
 	switch s.events[event] {
 	case "now":

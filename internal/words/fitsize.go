@@ -229,3 +229,38 @@ func (s *solver) wordAt(i int) string {
 	}
 	return s.items[i].text
 }
+
+// wallLength takes a length that no other fact has taken as that of the wall or the footing whose section is told.
+func (s *solver) wallLength() {
+	i, ok := s.stated["member.use"]
+	if !ok || s.has("member.length") {
+		return
+	}
+	least := 0.0
+	switch s.out.Facts[i].Value {
+	case "wall", "foundation wall", "retaining wall":
+		least, ok = s.valueOf("member.height", "ft")
+	case "footing":
+		least, ok = s.valueOf("member.width", "ft")
+	default:
+		return
+	}
+	if !ok || !s.has("member.thickness") {
+		return
+	}
+	only := -1
+	for q := range s.items {
+		it := &s.items[q]
+		if it.kind != aQuantity || s.used[q] || len(it.units) == 0 || it.units[0] != "ft" && it.units[0] != "m" || !it.num.single() {
+			continue
+		}
+		if v, ok := convert(it.num, it.units[0], "ft"); !ok || v.low <= least || only >= 0 {
+			return
+		}
+		only = q
+	}
+	if only >= 0 {
+		s.used[only] = true
+		s.state("member.length", plainNumber(s.items[only].num.low)+" "+s.items[only].units[0], s.words(only, only), "", s.items[only].start)
+	}
+}

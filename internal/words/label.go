@@ -9,7 +9,7 @@ func (r *reading) label(i, j int) bool {
 	if prev == "#" || prev == "number" || prev == "no" || prev == "." {
 		prev = text(r.ts, i-2)
 	}
-	short := len(r.ts[i].text) <= 2 || r.ts[i].letters || (prev == "truck" || prev == "ticket" || prev == "unit" || prev == "mixer") && !r.ts[i].glued
+	short := len(r.ts[i].text) <= 2 || r.ts[i].letters || (prev == "truck" || prev == "mixer") && !r.ts[i].glued
 	return r.v.labels[prev] && j == i+1 && short || r.labelList(i, j)
 }
 

@@ -55,6 +55,7 @@ func (r *reading) settle(found []match) Reading {
 	s.smallSections()
 	s.quantities()
 	s.remaining()
+	s.wallLength()
 	s.fixed()
 	s.derive()
 	s.unread()

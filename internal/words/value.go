@@ -123,7 +123,7 @@ func (s *solver) nameOf(f int, value string) string {
 func (s *solver) fixed() {
 	facts := make([]int, 0, len(s.valueBy))
 	for f := range s.valueBy {
-		if s.facts[f].Kind == job.KindQuantity && !s.has(s.facts[f].Path) {
+		if s.facts[f].Kind == job.KindQuantity && !s.has(s.facts[f].Path) && (!s.facts[f].needy || len(s.needBy[f]) > 0) {
 			facts = append(facts, f)
 		}
 	}
