@@ -63,7 +63,7 @@ func TestServeFollowsARulebook(t *testing.T) {
 	assert.Equal(t, first, health()["rulebook"])
 
 	publish(two)
-	assert.Eventually(t, func() bool { return health()["rulebook"] == second }, 20*time.Second, 50*time.Millisecond)
+	assert.Eventually(t, func() bool { return health()["rulebook"] == second }, 60*time.Second, 50*time.Millisecond)
 	answer, err := http.Post(fmt.Sprintf("http://127.0.0.1:%s/api/claim", port), "application/json", bytes.NewReader([]byte(`{"say": "in ibis nobody asks for a permit for a driveway"}`)))
 	require.NoError(t, err)
 	defer answer.Body.Close()
