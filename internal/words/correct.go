@@ -33,12 +33,12 @@ func (r *reading) corrections() {
 
 // correctedAt is the item of the number that corrects the one at item q; -1 where none does.
 func (r *reading) correctedAt(q int) int {
-	paused, corrected := false, false
+	paused, corrected, made := false, false, false
 	for i := q + 1; i < len(r.items) && i < q+8; i++ {
 		it := &r.items[i]
 		switch {
 		case it.kind == aQuantity:
-			if corrected && paused {
+			if corrected && paused && !(made && len(it.units) == 0 && r.named(i)) {
 				return i
 			}
 			return -1
@@ -49,9 +49,10 @@ func (r *reading) correctedAt(q int) int {
 		case paused && correcting[it.text]:
 			corrected = true
 		case corrected && (it.filler || it.text == "make" || it.text == "it"):
-		case paused && (it.text == "make" || it.text == "i" || it.text == "my" || it.text == "hang" || it.text == "hold" || it.text == "excuse"):
 		case r.opening(i):
-			corrected = true
+			corrected, made = true, true
+		case paused && (it.text == "make" || it.text == "i" || it.text == "my" || it.text == "hang" || it.text == "hold" || it.text == "excuse"):
+		case paused && musing[it.text]:
 		default:
 			return -1
 		}
@@ -59,8 +60,16 @@ func (r *reading) correctedAt(q int) int {
 	return -1
 }
 
+// named says whether a word tells what the number at item i is: "make it 4 slump" is another thing than the six sacks before it.
+func (r *reading) named(i int) bool {
+	return i+1 < len(r.items) && r.items[i+1].kind == aWord && !r.items[i+1].filler
+}
+
 // correcting are the words by which people take back what they said.
 var correcting = set([]string{"no", "nope", "sorry", "scratch", "correction", "rather", "mistake", "mean", "wait", "oops", "actually", "pardon"})
+
+// musing are the words with which people think aloud before they take a number back.
+var musing = set([]string{"eh", "uh", "um", "er", "hmm", "hm", "ah", "oh", "well", "nah", "hell", "heck", "shoot", "ok", "okay", "better", "please", "say", "let", "lets", "let's", "you", "know", "what", "maybe"})
 
 // opening says whether "make that", "make it" or "call it" begins at item i.
 func (r *reading) opening(i int) bool {
