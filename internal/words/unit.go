@@ -48,6 +48,9 @@ func (v *vocabulary) plainUnit(ts []token, i int) ([]string, int) {
 
 // notUnit keeps words that only look like units from being read as such: the "in" of "10 in the drum", the "f" of "4 f...".
 func notUnit(ts []token, i, j int) bool {
+	if j == i+1 && j < len(ts) && len(ts[i].text) == 1 && ts[i].letters && !ts[i].glued && ts[j].digits && ts[j].glued {
+		return true // "six F2170 probes", "two C39 tests"
+	}
 	if j != i+1 || ts[i].text != "in" || j >= len(ts) {
 		return false
 	}
