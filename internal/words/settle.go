@@ -54,6 +54,8 @@ func (r *reading) settle(found []match) Reading {
 	s.truckLists()
 	s.smallSections()
 	s.quantities()
+	s.pastFrost()
+	s.bareHumidity()
 	s.remaining()
 	s.wallLength()
 	s.fixed()
