@@ -17,6 +17,7 @@ func (s *solver) derive() {
 	s.notClaimed()
 	s.notForSlump()
 	s.notDays()
+	s.upperFloor()
 	s.onGround()
 	s.wallJoints()
 	s.alongWith()
