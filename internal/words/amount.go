@@ -54,7 +54,7 @@ func (r *reading) quantityAt(i int) (item, int) {
 		if r.label(i, j) {
 			return item{kind: aWord, text: labelStem, stem: labelStem, filler: true}, j
 		}
-		if n.loose {
+		if n.loose && !(text(r.ts, j-1) == "one" && (text(r.ts, j) == "deep" || text(r.ts, j) == "thick")) {
 			return item{}, i
 		}
 		if it, l := r.below(n, j); l > j {

@@ -222,6 +222,27 @@ func (s *solver) smallSections() {
 	}
 }
 
+// feetDeep takes a bare small number as the depth in feet of a footing whose width in feet is told: "two wide and one deep".
+func (s *solver) feetDeep() {
+	i, ok := s.stated["member.use"]
+	if !ok || s.metric || s.out.Facts[i].Value != "footing" || s.has("member.thickness") {
+		return
+	}
+	if width, ok := s.valueOf("member.width", "ft"); !ok || width > 8 {
+		return
+	}
+	for q := range s.items {
+		it := &s.items[q]
+		word := s.wordAt(q + 1)
+		if it.kind != aQuantity || s.used[q] || len(it.units) > 0 || !it.num.single() || it.num.low < 0.5 || it.num.low > 4 || word != "deep" && word != "thick" {
+			continue
+		}
+		s.used[q] = true
+		s.state("member.thickness", plainNumber(it.num.low)+" ft", s.words(q, q+1), "", it.start)
+		return
+	}
+}
+
 // wordAt is the word at item i, "" where none is.
 func (s *solver) wordAt(i int) string {
 	if i < 0 || i >= len(s.items) {

@@ -54,6 +54,7 @@ func (r *reading) settle(found []match) Reading {
 	s.truckLists()
 	s.smallSections()
 	s.quantities()
+	s.feetDeep()
 	s.pastFrost()
 	s.bareHumidity()
 	s.remaining()

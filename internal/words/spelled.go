@@ -18,6 +18,9 @@ func (v *vocabulary) spelledAt(ts []token, i int) (number, int) {
 		if n, k := v.belowHundred(ts, at); k > at {
 			return number{low: 100 + n, spelled: true}, k // "hundred and two out", "a hundred fifty"
 		}
+		if aHundred(ts, i) {
+			return number{low: 100, spelled: true}, i + 1
+		}
 	}
 	if j == i {
 		return number{}, i
@@ -137,4 +140,22 @@ func (v *vocabulary) decimals(ts []token, i int) (float64, int) {
 func (v *vocabulary) digitWord(word string) bool {
 	n, ok := v.numbers[word]
 	return ok && n < 10 || word == "oh"
+}
+
+// aHundred says whether "a hundred" at token i is a number and no way of saying many: a unit follows it, or it is what
+// something is at.
+func aHundred(ts []token, i int) bool {
+	if text(ts, i-1) != "a" {
+		return false
+	}
+	switch text(ts, i+1) {
+	case "degree", "degrees", "deg", "f", "out", "outside", "foot", "feet", "ft", "pounds", "lb", "lbs", "gallons", "square", "psi", "minutes":
+		return true
+	case "", ".", ",", ";", "today", "now":
+		switch text(ts, i-2) {
+		case "at", "is", "was", "hit", "hits", "it's", "near", "nearly", "about", "around", "over", "reads", "read", "says", "reading":
+			return true
+		}
+	}
+	return false
 }
