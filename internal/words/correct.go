@@ -23,8 +23,14 @@ func (r *reading) corrections() {
 		if len(next.units) > 0 {
 			first.units = next.units
 		}
-		first.end = next.end
-		for i := q + 1; i <= k; i++ {
+		from := q + 1
+		for r.items[from].kind == aWord && !r.opening(from) { // "4 inch slump, make it five": what it is stays
+			from++
+		}
+		if from == q+1 || r.items[from].kind != aBreak {
+			from, first.end = q+1, next.end
+		}
+		for i := from; i <= k; i++ {
 			at := r.items[i].start
 			r.items[i] = item{kind: aWord, text: "rather", filler: true, start: at, end: at, negBy: -1}
 		}
@@ -33,12 +39,12 @@ func (r *reading) corrections() {
 
 // correctedAt is the item of the number that corrects the one at item q; -1 where none does.
 func (r *reading) correctedAt(q int) int {
-	paused, corrected, made := false, false, false
+	paused, corrected, made, what := false, false, false, false
 	for i := q + 1; i < len(r.items) && i < q+8; i++ {
 		it := &r.items[i]
 		switch {
 		case it.kind == aQuantity:
-			if corrected && paused && !(made && len(it.units) == 0 && r.named(i)) {
+			if corrected && paused && (made || !what) && !(made && r.otherwise(q, i)) {
 				return i
 			}
 			return -1
@@ -53,6 +59,8 @@ func (r *reading) correctedAt(q int) int {
 			corrected, made = true, true
 		case paused && (it.text == "make" || it.text == "i" || it.text == "my" || it.text == "hang" || it.text == "hold" || it.text == "excuse"):
 		case paused && musing[it.text]:
+		case !paused && i <= q+2 && !correcting[it.text]:
+			what = true
 		default:
 			return -1
 		}
@@ -60,9 +68,13 @@ func (r *reading) correctedAt(q int) int {
 	return -1
 }
 
-// named says whether a word tells what the number at item i is: "make it 4 slump" is another thing than the six sacks before it.
-func (r *reading) named(i int) bool {
-	return i+1 < len(r.items) && r.items[i+1].kind == aWord && !r.items[i+1].filler
+// otherwise says whether the word behind the number at item i makes it another thing than the one at item q: "make it 4 slump" takes
+// back no six sacks and no five inches.
+func (r *reading) otherwise(q, i int) bool {
+	if i+1 >= len(r.items) || r.items[i+1].kind != aWord || r.items[i+1].filler {
+		return false
+	}
+	return r.items[q+1].kind != aWord || r.items[q+1].stem != r.items[i+1].stem
 }
 
 // correcting are the words by which people take back what they said.

@@ -202,6 +202,8 @@ func (s *solver) spanFacts(days bool) {
 			hours := 24 * float64((int(to.day)-int(from.day)+7)%7)
 			if from.clock.hour > 0 && to.clock.hour > 0 {
 				hours += to.clock.resolve(false) - from.clock.resolve(false)
+			} else if from.clock.hour > 0 && to.clock.hour == 0 && s.firstThing(to.item) {
+				hours += firstThingHour - from.clock.resolve(false)
 			}
 			if s.lasts(fact, hours) && (fact.Path != "weather.rain_in" || hours <= soonRain) {
 				s.state(fact.Path, plainNumber(hours)+" h", text, "", s.items[b].start)
@@ -253,4 +255,17 @@ func (s *solver) lastWeekday(q int) (time.Weekday, bool) {
 		}
 	}
 	return 0, false
+}
+
+// firstThingHour is when work begins on a site.
+const firstThingHour = 7
+
+// firstThing says whether the day at item q is named as "first thing Monday" or "Monday first thing".
+func (s *solver) firstThing(q int) bool {
+	for _, i := range []int{q - 2, q + 1} {
+		if i >= 0 && s.wordAt(i) == "first" && s.wordAt(i+1) == "thing" {
+			return true
+		}
+	}
+	return false
 }
