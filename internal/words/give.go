@@ -166,7 +166,7 @@ func (s *solver) again(q int, f fit, first int) bool {
 
 // another adds the slump of one more truck to the list of the others.
 func (s *solver) another(q int, f fit, value string) bool {
-	if s.facts[f.fact].Path != "load.slump" || !s.nearLabel(q) && !s.nearLabelOf("load.slump") {
+	if s.facts[f.fact].Path != "load.slump" || !s.nearLabel(q) && !s.nearLabelOf("load.slump") && !s.listed(q) {
 		return false
 	}
 	const path = "load.other_slumps"
@@ -177,6 +177,28 @@ func (s *solver) another(q int, f fit, value string) bool {
 	}
 	s.state(path, []any{value}, s.spoken(f), "", s.items[q].start)
 	return true
+}
+
+// loads are words that speak of more than one truckload.
+var loads = set([]string{"loads", "trucks", "tickets", "batches"})
+
+// listed says whether the bare number at item q stands in a row with the slump that was read, where several loads are spoken of:
+// "measured 90, 110, 95".
+func (s *solver) listed(q int) bool {
+	if len(s.items[q].units) > 0 || q+1 < len(s.items) && s.items[q+1].kind != aBreak || !s.speaksOneOf(loads) {
+		return false
+	}
+	at := s.out.Facts[s.stated["load.slump"]].at
+	for i := q - 1; i >= 0; i-- {
+		switch it := &s.items[i]; {
+		case it.kind == aQuantity && it.start == at:
+			return true
+		case it.kind == aQuantity && len(it.units) == 0, it.kind == aBreak && it.pause == pauseComma, it.kind == aWord && it.filler:
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // nearLabel says whether the name of a truck stands shortly before item q.
