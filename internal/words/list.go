@@ -77,7 +77,7 @@ func (s *solver) giveRun(run []int) {
 			s.giveExtreme(run)
 			return
 		}
-		text = &match{start: run[0], end: run[len(run)-1] + 1}
+		text = &match{use: &use{}, start: run[0], end: run[len(run)-1] + 1}
 	}
 	fact := s.facts[best]
 	unit := s.runUnit(run, fact)

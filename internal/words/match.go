@@ -2,7 +2,7 @@ package words
 
 // match is one place where a pattern fits.
 type match struct {
-	use        use
+	use        *use
 	start, end int  // items, end not included
 	at         int  // the quantity, time or size it is about; -1 where it has none
 	denied     bool // negation from outside the phrase reaches it
@@ -40,23 +40,38 @@ func (r *reading) find() []match {
 		r.identify(&r.items[i])
 		present[r.items[i].id], present[r.items[i].exact] = true, true
 	}
-	var found []match
-	alive := make([][]*use, len(r.index)) // of each id that stands in the text, the patterns all of whose words do
-	sought := make([]bool, len(r.index))
+	half := len(r.items) / 2
+	if half < worthSharing {
+		return r.findFrom(0, len(r.items), present)
+	}
+	rest := make(chan []match, 1)
+	go func() { rest <- r.findFrom(half, len(r.items), present) }()
+	found := r.findFrom(0, half, present)
+	return append(found, <-rest...)
+}
+
+// worthSharing is how many items make it worth while to look for patterns in two halves of a text at once.
+const worthSharing = 100
+
+// findFrom finds the patterns whose anchors stand at these items.
+func (r *reading) findFrom(from, to int, present []bool) []match {
+	found := make([]match, 0, to-from)
+	alive := make(map[int32][]*use, to-from) // of each id that stands there, the patterns all of whose words stand in the text
 	pool := make([]*use, 0, 4096)
-	for i := range r.items {
+	for i := from; i < to; i++ {
 		it := &r.items[i]
 		for k, id := range [2]int32{it.id, it.exact} {
 			if id == 0 || int(id) >= len(r.index) || k == 1 && id == it.id {
 				continue
 			}
-			if !sought[id] {
-				sought[id] = true
+			uses, sought := alive[id]
+			if !sought {
 				from := len(pool)
 				pool = standing(pool, r.index[id], present)
-				alive[id] = pool[from:len(pool):len(pool)]
+				uses = pool[from:len(pool):len(pool)]
+				alive[id] = uses
 			}
-			for _, u := range alive[id] {
+			for _, u := range uses {
 				if m, ok := r.matchAt(u, i); ok {
 					found = append(found, m)
 				}
@@ -118,7 +133,7 @@ func (r *reading) matchAt(u *use, i int) (match, bool) {
 	if !ok {
 		return match{}, false
 	}
-	m := match{use: *u, start: start, end: end, at: at}
+	m := match{use: u, start: start, end: end, at: at}
 	for k := start; k < end; k++ {
 		it := &r.items[k]
 		if it.negBy >= 0 && (it.negBy < start || it.negBy >= end) && it.kind == aWord && !it.filler {

@@ -28,7 +28,7 @@ type pattern struct {
 	negated  bool
 	blind    bool      // to negation
 	far      bool      // holds a **
-	needs    [][]int32 // for each word that must be there, the ids it may begin with
+	needs    [][]int32 // for each word that must be there beside the anchor, the ids it may begin with
 }
 
 // points is the weight that was written, else the number of words.
@@ -82,9 +82,13 @@ func (v *vocabulary) parsePattern(text string) (*pattern, error) {
 			continue
 		}
 		p.literals++
-		p.needs = append(p.needs, e.first())
 		if cost := v.commonness(e); cost < best {
 			best, p.anchor = cost, i
+		}
+	}
+	for i := range p.elements { // beside the anchor, at which it is looked for
+		if e := &p.elements[i]; e.what == 'w' && !e.optional && i != p.anchor {
+			p.needs = append(p.needs, e.first())
 		}
 	}
 	slices.SortStableFunc(p.needs, func(a, b []int32) int { return len(a) - len(b) }) // the rarest is looked for first
